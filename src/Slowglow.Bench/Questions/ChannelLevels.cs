@@ -1,0 +1,16 @@
+namespace Slowglow.Bench.Questions;
+
+/// <summary>How a channel passes a signal in a world.</summary>
+/// <param name="LevelVolts">At the output, volts rms at 1 kHz for the sheet's input level.</param>
+/// <param name="CleanVolts">Largest output below 5 % distortion, volts rms.</param>
+/// <param name="CleanWatts">The same into the load; NaN without a load.</param>
+/// <param name="HumVolts">At the output without signal, volts rms.</param>
+/// <param name="Stages">Level along the path, net by net.</param>
+public sealed record ChannelLevels(
+    string Channel,
+    double LevelVolts,
+    double CleanVolts,
+    double CleanWatts,
+    double HumVolts,
+    IReadOnlyList<StageLevel> Stages
+);

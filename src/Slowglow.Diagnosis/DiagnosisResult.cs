@@ -1,0 +1,13 @@
+namespace Slowglow.Diagnosis;
+
+/// <summary>The answer: who is suspected, how sure that is, and what to do next. Probabilities of suspects, Healthy and NoneOfThese sum to one.</summary>
+public sealed record DiagnosisResult(
+    IReadOnlyList<Suspect> Suspects,
+    double Healthy,
+    double NoneOfThese,
+    IReadOnlyList<NextReading> Next,
+    IReadOnlyList<RootCause> RootCauses,
+    IReadOnlyList<UnderstoodWord> Complaint,
+    IReadOnlyList<ReadingVerdict> Readings,
+    string Summary
+);

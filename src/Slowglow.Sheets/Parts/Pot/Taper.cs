@@ -1,0 +1,8 @@
+namespace Slowglow.Sheets.Parts.Pot;
+
+public enum Taper
+{
+    Lin,
+    Log,
+    Antilog,
+}

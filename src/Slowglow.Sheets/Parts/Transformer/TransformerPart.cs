@@ -1,0 +1,11 @@
+namespace Slowglow.Sheets.Parts.Transformer;
+
+/// <summary>Mains or output transformer. Pins: those of the windings, in order, each once.</summary>
+public sealed record TransformerPart : Part
+{
+    public bool IsOutput { get; init; }
+
+    /// <summary>Rated volt-amperes (mains) or watts (output); NaN when not given.</summary>
+    public double Rating { get; init; } = double.NaN;
+    public required IReadOnlyList<Winding> Windings { get; init; }
+}

@@ -1,0 +1,74 @@
+using Slowglow.Diagnosis;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
+
+namespace Slowglow.Bench.Questions;
+
+/// <summary>Ranks suspects from a complaint, a readings document and single reading lines.</summary>
+public sealed class DiagnoseUnit(BenchUnit unit)
+{
+    /// <summary>Result is null when anything handed over is wrong; the findings then say what.</summary>
+    public DiagnosedUnit Run(DiagnoseRequest request, IProgress<double>? progress = null, CancellationToken cancel = default)
+    {
+        var document = request.ReadingsText is { } text
+            ? ReadingsReader.Read(text, unit.Sheet)
+            : new(new ReadingsDocument(null, [], []), []);
+        List<Finding> findings = [.. document.Findings];
+        var setups = KnownSetups(document.Value?.Setups ?? []);
+
+        var lineSetups = setups;
+        if (request.Setup is { } words)
+        {
+            var setup = SetupWords.Read(words, unit.Sheet, setups);
+            findings.AddRange(setup.Findings);
+            lineSetups = setup.Value is { } chosen ? [chosen, .. setups.Where(s => s.Name != chosen.Name)] : setups;
+        }
+
+        var lines = request.Lines.Select(l => ReadLine(l, lineSetups)).ToArray();
+        findings.AddRange(lines.SelectMany(l => l.Findings));
+        if (document.Value is not { } read || findings.Any(f => f.Severity == Severity.Error))
+        {
+            return new(null, setups, findings);
+        }
+
+        var readings = read.Readings.Concat(lines.Select(l => l.Value).OfType<Reading>());
+        var evidence = new Evidence(
+            JoinComplaints(read.Complaint, request.Complaint),
+            Offered(setups, lineSetups),
+            [.. readings]
+        );
+        return new(unit.Diagnostician.Diagnose(evidence, progress, cancel), setups, findings);
+    }
+
+    /// <summary>The document's setups; the usual two (as the sheet stands, and power off) where it names none.</summary>
+    public static IReadOnlyList<Setup> KnownSetups(IReadOnlyList<Setup> named) =>
+        named.Count == 0 || (named.Count == 1 && named[0] == Setup.Default) ? [Setup.Default, Setup.Cold] : named;
+
+    /// <summary>A cold reading is nearly always possible and harmless, so it is on offer even where the document does not name it.</summary>
+    private static IReadOnlyList<Setup> Offered(IReadOnlyList<Setup> setups, IReadOnlyList<Setup> lineSetups)
+    {
+        IEnumerable<Setup> chosen = lineSetups.Except(setups);
+        IEnumerable<Setup> cold = setups.Any(s => s.PowerOff) ? [] : [Setup.Cold];
+        return [.. setups, .. chosen, .. cold];
+    }
+
+    private Parsed<Reading> ReadLine(string line, IReadOnlyList<Setup> setups)
+    {
+        var parsed = ReadingsReader.ReadLine(line, unit.Sheet, setups);
+        Finding[] findings =
+        [
+            .. parsed.Findings.Select(f => f with { Place = Place.None, Text = $"reading \"{line.Trim()}\": {f.Text}" }),
+        ];
+        return new(parsed.Value, findings);
+    }
+
+    private static string? JoinComplaints(string? first, string? second) =>
+        (string.IsNullOrWhiteSpace(first), string.IsNullOrWhiteSpace(second)) switch
+        {
+            (false, false) => $"{first!.TrimEnd().TrimEnd('.')}. {second!.Trim()}",
+            (false, true) => first,
+            (true, false) => second,
+            _ => null,
+        };
+}

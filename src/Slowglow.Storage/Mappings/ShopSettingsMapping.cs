@@ -1,0 +1,16 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Slowglow.Workshop.Words;
+
+namespace Slowglow.Storage.Mappings;
+
+internal sealed class ShopSettingsMapping : IEntityTypeConfiguration<ShopSettings>
+{
+    public void Configure(EntityTypeBuilder<ShopSettings> builder)
+    {
+        builder.ToTable("settings");
+        builder.HasKey(s => s.Id);
+        builder.Property(s => s.Id).ValueGeneratedNever();
+        builder.Property(s => s.Words).HasConversion<string>().HasMaxLength(20);
+    }
+}

@@ -1,0 +1,47 @@
+using Microsoft.EntityFrameworkCore;
+using Slowglow.Storage.Mappings;
+using Slowglow.Workshop.Customers;
+using Slowglow.Workshop.Jobs;
+using Slowglow.Workshop.Timeline;
+using Slowglow.Workshop.Units;
+using Slowglow.Workshop.Words;
+
+namespace Slowglow.Storage;
+
+/// <summary>The shop's records. One model for every kind of database; migrations stand in a project per kind.</summary>
+public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(options)
+{
+    public DbSet<Job> Jobs => Set<Job>();
+    public DbSet<Customer> Customers => Set<Customer>();
+    public DbSet<DrawnSheet> Sheets => Set<DrawnSheet>();
+    public DbSet<TimelineEntry> Timeline => Set<TimelineEntry>();
+    public DbSet<ShopSettings> Settings => Set<ShopSettings>();
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder) =>
+        modelBuilder.ApplyConfigurationsFromAssembly(typeof(ShopDatabase).Assembly);
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
+        configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UnixMillisecondsConverter>();
+
+    /// <inheritdoc/>
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        RefuseRewriting();
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
+    /// <inheritdoc/>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        RefuseRewriting();
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
+
+    private void RefuseRewriting()
+    {
+        if (ChangeTracker.Entries<TimelineEntry>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
+        {
+            throw new InvalidOperationException("The timeline is append-only: a correction is a new entry.");
+        }
+    }
+}

@@ -1,0 +1,11 @@
+namespace Slowglow.Workshop.Timeline;
+
+/// <summary>The unit came over the counter.</summary>
+public sealed class BookedIn : TimelineEntry
+{
+    /// <summary>In the customer's words.</summary>
+    public required string Complaint { get; init; }
+
+    /// <inheritdoc/>
+    public override bool IsEvidence => true;
+}

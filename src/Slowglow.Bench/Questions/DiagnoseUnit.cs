@@ -14,22 +14,22 @@ public sealed class DiagnoseUnit(BenchUnit unit)
         var document = request.ReadingsText is { } text
             ? ReadingsReader.Read(text, unit.Sheet)
             : new(new ReadingsDocument(null, [], []), []);
-        List<Finding> findings = [.. document.Findings];
+        List<Finding> lineFindings = [];
         var setups = KnownSetups(document.Value?.Setups ?? []);
 
         var lineSetups = setups;
         if (request.Setup is { } words)
         {
             var setup = SetupWords.Read(words, unit.Sheet, setups);
-            findings.AddRange(setup.Findings);
+            lineFindings.AddRange(setup.Findings);
             lineSetups = setup.Value is { } chosen ? [chosen, .. setups.Where(s => s.Name != chosen.Name)] : setups;
         }
 
         var lines = request.Lines.Select(l => ReadLine(l, lineSetups)).ToArray();
-        findings.AddRange(lines.SelectMany(l => l.Findings));
-        if (document.Value is not { } read || findings.Any(f => f.Severity == Severity.Error))
+        lineFindings.AddRange(lines.SelectMany(l => l.Findings));
+        if (document.Value is not { } read || document.HasErrors || lineFindings.Any(f => f.Severity == Severity.Error))
         {
-            return new(null, setups, findings);
+            return new(null, setups, document.Findings, lineFindings);
         }
 
         var readings = read.Readings.Concat(lines.Select(l => l.Value).OfType<Reading>());
@@ -38,7 +38,8 @@ public sealed class DiagnoseUnit(BenchUnit unit)
             Offered(setups, lineSetups),
             [.. readings]
         );
-        return new(unit.Diagnostician.Diagnose(evidence, progress, cancel), setups, findings);
+        var result = unit.Diagnostician.Diagnose(evidence, progress, cancel);
+        return new(result, setups, document.Findings, lineFindings);
     }
 
     /// <summary>The document's setups; the usual two (as the sheet stands, and power off) where it names none.</summary>

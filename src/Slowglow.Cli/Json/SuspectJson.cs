@@ -1,0 +1,53 @@
+using Slowglow.Circuits;
+using Slowglow.Diagnosis;
+
+namespace Slowglow.Cli.Json;
+
+/// <summary>A part, or a group that no reading on offer can tell apart.</summary>
+/// <param name="Fault">open, short, leaky, drifted, low emission, dead, dried out, stuck high or stuck low.</param>
+/// <param name="Severity">Ohms of a leak, factor of a drift, share left of emission or capacitance; null where the fault has no degree.</param>
+/// <param name="At">Section, electrodes or winding concerned; empty for the whole part.</param>
+internal sealed record SuspectJson(
+    string Part,
+    string Fault,
+    double? Severity,
+    double Probability,
+    IReadOnlyList<string> Group,
+    IReadOnlyList<string> Explains,
+    string At,
+    string Words,
+    IReadOnlyList<string> Misfits,
+    string Separates
+)
+{
+    public static SuspectJson From(Suspect s) =>
+        new(
+            s.Part,
+            Word(s.Fault.Mode),
+            HasDegree(s.Fault.Mode) ? s.Fault.Severity : null,
+            s.Probability,
+            s.Group,
+            s.Explains,
+            s.Fault.Where,
+            FaultWords.Say(s.Fault),
+            s.Misfits,
+            s.Separates
+        );
+
+    private static bool HasDegree(FailureMode mode) =>
+        mode is FailureMode.Leaky or FailureMode.Drifted or FailureMode.LowEmission or FailureMode.DriedOut;
+
+    private static string Word(FailureMode mode) =>
+        mode switch
+        {
+            FailureMode.Open => "open",
+            FailureMode.Short => "short",
+            FailureMode.Leaky => "leaky",
+            FailureMode.Drifted => "drifted",
+            FailureMode.LowEmission => "low emission",
+            FailureMode.Dead => "dead",
+            FailureMode.DriedOut => "dried out",
+            FailureMode.StuckHigh => "stuck high",
+            _ => "stuck low",
+        };
+}

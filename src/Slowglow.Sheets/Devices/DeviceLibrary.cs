@@ -1,31 +1,93 @@
+using System.Text.Json;
+
 namespace Slowglow.Sheets.Devices;
 
-/// <summary>All type numbers known, from the data files beside this class.</summary>
+/// <summary>All type numbers known, from the data files beside this class. Safe for use from many threads.</summary>
 public sealed class DeviceLibrary
 {
-    /// <summary>The library shipped with the program.</summary>
-    public static DeviceLibrary Shipped { get; } = new([]);
+    private static readonly Lazy<DeviceLibrary> FromFiles = new(() => new DeviceLibrary(ReadFiles()));
 
-    private readonly Dictionary<string, Device> byName = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, Device> byName = [];
 
+    /// <summary>A library of checked devices; where two claim a name, a type number goes before an "also called".</summary>
     public DeviceLibrary(IEnumerable<Device> devices)
     {
         All = [.. devices];
         foreach (var device in All)
         {
-            byName[device.Type] = device;
+            byName.TryAdd(TypeNumber.Plain(device.Type), device);
+        }
+
+        foreach (var device in All)
+        {
             foreach (var other in device.AlsoCalled)
             {
-                byName.TryAdd(other, device);
+                byName.TryAdd(TypeNumber.Plain(other), device);
             }
         }
     }
 
+    /// <summary>The library shipped with the program, read at first use.</summary>
+    /// <exception cref="InvalidDataException">A shipped file is wrong: a bug, which the tests catch.</exception>
+    public static DeviceLibrary Shipped => FromFiles.Value;
+
     public IReadOnlyList<Device> All { get; }
 
-    /// <summary>The device of that type number or one of its other numbers, any case; null when unknown.</summary>
-    public Device? Find(string type) => byName.GetValueOrDefault(type);
+    /// <summary>
+    /// The device of that type number or one of its other numbers; null when unknown. Case, spaces and hyphens do not count, and
+    /// twins may be written together: "12AX7/ECC83".
+    /// </summary>
+    public Device? Find(string type)
+    {
+        var plain = TypeNumber.Plain(type);
+        return byName.GetValueOrDefault(plain)
+            ?? plain.Split('/').Select(half => byName.GetValueOrDefault(half)).FirstOrDefault(found => found is not null);
+    }
 
-    /// <summary>The nearest names, best first.</summary>
-    public IReadOnlyList<string> Nearest(string type, int count = 3) => throw new NotSupportedException(type);
+    /// <summary>The nearest names, best first, one for each device.</summary>
+    public IReadOnlyList<string> Nearest(string type, int count = 3)
+    {
+        var wanted = TypeNumber.Plain(type);
+        return [.. All
+            .Select(device => NearestName(device, wanted))
+            .OrderBy(n => n.Distance)
+            .ThenBy(n => n.Name, StringComparer.Ordinal)
+            .Take(count)
+            .Select(n => n.Name)];
+    }
+
+    /// <summary>This library with more devices, which go before those of the same name already in it.</summary>
+    public DeviceLibrary With(IEnumerable<Device> devices) => new([.. devices, .. All]);
+
+    private static (string Name, int Distance) NearestName(Device device, string wanted) =>
+        device.AlsoCalled.Prepend(device.Type)
+            .Select(name => (name, TypeNumber.Distance(wanted, TypeNumber.Plain(name))))
+            .MinBy(n => n.Item2);
+
+    private static IEnumerable<Device> ReadFiles()
+    {
+        var assembly = typeof(DeviceLibrary).Assembly;
+        foreach (var name in assembly.GetManifestResourceNames().Where(n => n.EndsWith(".json", StringComparison.Ordinal)).Order())
+        {
+            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+            foreach (var device in ReadFile(name, reader.ReadToEnd()))
+            {
+                yield return device;
+            }
+        }
+    }
+
+    private static IReadOnlyList<Device> ReadFile(string name, string json)
+    {
+        try
+        {
+            var devices = DeviceFile.Read(json);
+            var problems = devices.SelectMany(d => DeviceCheck.Problems(d).Select(p => $"{d.Type}: {p}")).ToList();
+            return problems.Count == 0 ? devices : throw new InvalidDataException($"{name}: {string.Join("; ", problems)}");
+        }
+        catch (Exception e) when (e is JsonException or FormatException)
+        {
+            throw new InvalidDataException($"{name}: {e.Message}", e);
+        }
+    }
 }

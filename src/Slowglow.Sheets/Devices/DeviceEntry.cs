@@ -1,0 +1,22 @@
+namespace Slowglow.Sheets.Devices;
+
+/// <summary>One device of a data file as written; what it leaves out comes from the file's common part.</summary>
+internal sealed record DeviceEntry
+{
+    private static readonly Dictionary<string, double> None = [];
+
+    public string Type { get; init; } = "";
+
+    public IReadOnlyList<string> AlsoCalled { get; init; } = [];
+
+    /// <summary>Name of one of the file's pinouts, or a pinout written out.</summary>
+    public string? Pinout { get; init; }
+
+    public IReadOnlyDictionary<string, double> Law { get; init; } = None;
+
+    public IReadOnlyDictionary<string, double> Spread { get; init; } = None;
+
+    public IReadOnlyDictionary<string, double> Limits { get; init; } = None;
+
+    public string Source { get; init; } = "";
+}

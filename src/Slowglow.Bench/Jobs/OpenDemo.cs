@@ -42,16 +42,9 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
         return (read.Count, findings);
     }
 
-    private void Book(ShopDatabase database, List<DemoUnit> read)
-    {
-        var taken = read.Select(u => u.Card.Number).OfType<int>().ToHashSet();
-        foreach (var unit in read)
-        {
-            var number = unit.Card.Number ?? Enumerable.Range(FirstNumber, int.MaxValue - FirstNumber).First(n => !taken.Contains(n));
-            taken.Add(number);
-            database.Jobs.Add(JobOf(unit, number));
-        }
-    }
+    /// <summary>Numbers follow the order in which the units came over the counter.</summary>
+    private void Book(ShopDatabase database, List<DemoUnit> read) =>
+        database.Jobs.AddRange(read.OrderBy(u => u.Card.BookedIn ?? DateTimeOffset.MaxValue).Select((unit, i) => JobOf(unit, FirstNumber + i)));
 
     private Job JobOf(DemoUnit unit, int number)
     {
@@ -78,9 +71,9 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
         var sequence = 1;
         var complaint = unit.Readings.Complaint ?? unit.Card.Complaint ?? "";
         yield return new BookedIn { JobNumber = number, Sequence = sequence++, At = booked, Complaint = complaint };
-        foreach (var note in unit.Card.Notes)
+        foreach (var note in unit.Card.Condition)
         {
-            yield return new NoteWritten { JobNumber = number, Sequence = sequence++, At = booked, Text = note };
+            yield return new NoteWritten { JobNumber = number, Sequence = sequence++, At = booked, Text = "Came in with: " + note };
         }
 
         yield return new StateChanged { JobNumber = number, Sequence = sequence++, At = now, State = unit.Card.State };

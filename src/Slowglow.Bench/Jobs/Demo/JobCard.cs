@@ -4,9 +4,8 @@ using Slowglow.Workshop.Money;
 namespace Slowglow.Bench.Jobs.Demo;
 
 /// <summary>What a job.yaml says: the card that was filled in at the counter.</summary>
-/// <param name="Number">Null = the next free one.</param>
+/// <param name="Condition">How it came over the counter: dents, missing knobs, smells.</param>
 public sealed record JobCard(
-    int? Number,
     string Customer,
     string Contact,
     string? Maker,
@@ -17,5 +16,5 @@ public sealed record JobCard(
     Amount? Limit,
     JobState State,
     string? Complaint,
-    IReadOnlyList<string> Notes
+    IReadOnlyList<string> Condition
 );

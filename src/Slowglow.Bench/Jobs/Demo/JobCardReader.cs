@@ -40,30 +40,26 @@ public static class JobCardReader
     private static Parsed<JobCard> Read(YamlMappingNode root)
     {
         List<Finding> findings = [];
-        var customer = Section(root, "customer");
-        var unit = Section(root, "unit");
-        var number = Word(root, "number") ?? Word(root, "job");
         return new(
             new JobCard(
-                int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n : null,
-                Word(customer, "name") ?? Word(root, "customer") ?? "unnamed",
-                Word(customer, "contact") ?? Word(customer, "phone") ?? "",
-                Word(unit, "maker"),
-                Word(unit, "model"),
-                Word(unit, "serial") ?? "",
+                Word(root, "customer") ?? "unnamed",
+                Word(root, "phone") ?? Word(root, "contact") ?? "",
+                Word(root, "maker"),
+                Word(root, "model"),
+                Word(root, "serial") ?? "",
                 Day(root, "booked in", findings),
                 Day(root, "promised", findings),
                 Money(root, findings),
                 State(root, findings),
                 Word(root, "complaint"),
-                Notes(root)
+                Condition(root)
             ),
             findings
         );
     }
 
-    private static IReadOnlyList<string> Notes(YamlMappingNode root) =>
-        Find(root, "notes") switch
+    private static IReadOnlyList<string> Condition(YamlMappingNode root) =>
+        Find(root, "condition") switch
         {
             YamlSequenceNode list => [.. list.Children.OfType<YamlScalarNode>().Select(s => s.Value ?? "").Where(s => s.Length > 0)],
             YamlScalarNode { Value.Length: > 0 } one => [one.Value!],
@@ -77,7 +73,7 @@ public static class JobCardReader
             return null;
         }
 
-        if (DateTimeOffset.TryParse(word, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var day))
+        if (DateTimeOffset.TryParse(word, CultureInfo.InvariantCulture, DateTimeStyles.AssumeLocal, out var day))
         {
             return day;
         }
@@ -124,10 +120,8 @@ public static class JobCardReader
         return new(Severity.Warning, new Place((int)at.Line, (int)at.Column), $"\"{word}\" is not understood under {key}.", remedy);
     }
 
-    private static YamlMappingNode? Section(YamlMappingNode root, string key) => Find(root, key) as YamlMappingNode;
-
-    private static string? Word(YamlMappingNode? root, string key) =>
-        root is not null && Find(root, key) is YamlScalarNode { Value.Length: > 0 } scalar ? scalar.Value : null;
+    private static string? Word(YamlMappingNode root, string key) =>
+        Find(root, key) is YamlScalarNode { Value.Length: > 0 } scalar ? scalar.Value : null;
 
     private static YamlNode? Find(YamlMappingNode root, string key) =>
         root.Children.FirstOrDefault(c => c.Key is YamlScalarNode { Value: { } name } && Plain(name) == key).Value;
@@ -135,5 +129,5 @@ public static class JobCardReader
     private static string Plain(string key) => key.Replace('-', ' ').Replace('_', ' ').Trim().ToLowerInvariant();
 
     private static Parsed<JobCard> Wrong(Place place, string text) =>
-        new(null, [new(Severity.Error, place, text, "number, customer, unit, booked in, promised, limit, state, notes")]);
+        new(null, [new(Severity.Error, place, text, "customer, phone, maker, model, serial, booked-in, promised, complaint, condition, limit")]);
 }

@@ -1,0 +1,76 @@
+using Slowglow.Bench.Jobs;
+using Slowglow.Bench.Questions;
+using Slowglow.Diagnosis;
+
+namespace Slowglow.Web.Desks;
+
+/// <summary>Works out whatever a desk's picture lacks: expectations, then suspects, then levels. Each appears as soon as it is there.</summary>
+internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationToken cancel)
+{
+    private static readonly TimeSpan ShowEvery = TimeSpan.FromMilliseconds(200);
+    private long lastShown;
+
+    public void Run()
+    {
+        if (desk.Picture is not { Job: { Unit: { } unit } job } picture)
+        {
+            return;
+        }
+
+        desk.Show(p => p! with { Trouble = null });
+        var expectedFor = DeskPicture.ExpectedFor(job);
+        if (picture.Expected?.For != expectedFor)
+        {
+            var expected = Work("what every point should read", expectedFor, _ => new ExpectReadings(unit).Run(job.Chosen, cancel));
+            desk.Show(p => p! with { Expected = expected });
+        }
+
+        var diagnosisFor = DeskPicture.DiagnosisFor(job);
+        if (picture.Diagnosis?.For != diagnosisFor)
+        {
+            var diagnosis = Work("the suspects", diagnosisFor, progress => unit.Diagnostician.Diagnose(job.Evidence, progress, cancel));
+            desk.Show(p => p! with { Diagnosis = diagnosis });
+        }
+
+        CompareLevels(unit);
+    }
+
+    private void CompareLevels(BenchUnit unit)
+    {
+        var diagnosis = desk.Picture?.Diagnosis?.Value;
+        var levelsFor = DeskPicture.LevelsFor(diagnosis);
+        if (desk.Picture?.Levels?.For == levelsFor)
+        {
+            return;
+        }
+
+        var leading = diagnosis?.Suspects.FirstOrDefault();
+        var levels = Work(
+            "levels and headroom",
+            levelsFor,
+            _ => leading is null ? null : new CompareLevels(unit).Run(leading.Fault, cancel)
+        );
+        desk.Show(p => p! with { Levels = levels });
+    }
+
+    private Solved<T> Work<T>(string what, string solvedFor, Func<IProgress<double>, T> work)
+    {
+        cancel.ThrowIfCancellationRequested();
+        var since = clock.GetUtcNow();
+        var start = clock.GetTimestamp();
+        desk.Show(p => p! with { Work = new(what, double.NaN, since) });
+        var value = work(new StepProgress(fraction => ShowProgress(what, fraction, since)));
+        cancel.ThrowIfCancellationRequested();
+        return new(value, solvedFor, clock.GetElapsedTime(start));
+    }
+
+    private void ShowProgress(string what, double fraction, DateTimeOffset since)
+    {
+        var last = Interlocked.Read(ref lastShown);
+        if (clock.GetElapsedTime(last) >= ShowEvery && Interlocked.CompareExchange(ref lastShown, clock.GetTimestamp(), last) == last)
+        {
+            cancel.ThrowIfCancellationRequested();
+            desk.Show(p => p! with { Work = new(what, fraction, since) });
+        }
+    }
+}

@@ -1,0 +1,72 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
+using Slowglow.Bench.Jobs;
+using Slowglow.Storage;
+using Slowglow.Storage.Sqlite;
+using Slowglow.Web.Desks;
+using Slowglow.Web.Layout;
+
+namespace Slowglow.Web.Hosting;
+
+/// <summary>Puts the application together.</summary>
+internal static class BenchApplication
+{
+    public static WebApplication Build(BenchOptions options, Uri url, SqliteShop shop, string logPath)
+    {
+        // The content root is the program's own folder: the working folder may be any.
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        builder.WebHost.UseUrls(url.GetLeftPart(UriPartial.Authority));
+        builder.Logging.ClearProviders();
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddProvider(new TroubleLogProvider(logPath, TimeProvider.System));
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost", "[::1]"]);
+        builder.Services.AddSingleton(options);
+        AddUseCases(builder.Services, shop);
+
+        var app = builder.Build();
+        app.UseHostFiltering();
+        app.Use(AddSafeHeaders);
+        app.UseAntiforgery();
+        EmbeddedAssets.Map(app);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+        return app;
+    }
+
+    private static void AddUseCases(IServiceCollection services, SqliteShop shop)
+    {
+        services.AddSingleton<IDbContextFactory<ShopDatabase>>(shop);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton<BenchUnits>();
+        services.AddSingleton<JobNews>();
+        services.AddSingleton<TimelineWriter>();
+        services.AddSingleton<OpenDemo>();
+        services.AddSingleton<ListJobs>();
+        services.AddSingleton<OpenJob>();
+        services.AddSingleton<TakeReading>();
+        services.AddSingleton<WithdrawReading>();
+        services.AddSingleton<ChangeComplaint>();
+        services.AddSingleton<ChooseSetup>();
+        services.AddSingleton<DescribeSetup>();
+        services.AddSingleton<WriteNote>();
+        services.AddSingleton<ReadSettings>();
+        services.AddSingleton<ChooseWords>();
+        services.AddSingleton<JobDesks>();
+        services.AddSingleton<ShopWords>();
+    }
+
+    /// <summary>Nothing from outside may run in the page, and no other page may frame it.</summary>
+    private static Task AddSafeHeaders(HttpContext context, RequestDelegate next)
+    {
+        var headers = context.Response.Headers;
+        headers.ContentSecurityPolicy = "default-src 'self'; img-src 'self' data:; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+        headers.XContentTypeOptions = "nosniff";
+        headers["Referrer-Policy"] = "no-referrer";
+        return next(context);
+    }
+}

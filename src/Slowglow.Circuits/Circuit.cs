@@ -1,10 +1,34 @@
+using Slowglow.Circuits.Building;
+using Slowglow.Circuits.Checks;
+using Slowglow.Circuits.Models;
+using Slowglow.Circuits.Models.Fuse;
+using Slowglow.Circuits.Solved;
 using Slowglow.Sheets;
+using Slowglow.Sheets.Setups;
+using Slowglow.Solving;
 
 namespace Slowglow.Circuits;
 
 /// <summary>The checked meaning of a sheet, ready to be solved. Immutable and safe to share between threads.</summary>
 public sealed class Circuit
 {
+    private readonly double[] baseSlots;
+
+    private Circuit(CircuitBuilder builder, Fixtures fixtures, IReadOnlyList<PartModel> models)
+    {
+        Sheet = builder.Sheet;
+        Fixtures = fixtures;
+        Models = models;
+        Rows = builder.Rows;
+        Parameters = [.. builder.Parameters];
+        Changes = [.. builder.Changes];
+        OpenAtCrest = [.. builder.OpenAtCrest];
+        baseSlots = builder.Equations.SlotValues();
+        Equations = builder.Equations.Build();
+        Owners = new SlotOwners(Equations);
+        Faults = [.. models.SelectMany(m => m.Faults())];
+    }
+
     public Sheet Sheet { get; }
 
     /// <summary>Everything that varies between specimens; independent of each other.</summary>
@@ -12,17 +36,70 @@ public sealed class Circuit
 
     /// <summary>Every single fault that the models can compute, with a grid of severities for the soft ones.</summary>
     public IReadOnlyList<Fault> Faults { get; }
+    internal Equations Equations { get; }
+    internal SlotOwners Owners { get; }
+    internal Fixtures Fixtures { get; }
+    internal IReadOnlyList<PartModel> Models { get; }
+    internal IReadOnlyList<SlotChange[]> Changes { get; }
+    internal IReadOnlyList<int> OpenAtCrest { get; }
 
-    private Circuit(Sheet sheet, IReadOnlyList<RandomParameter> parameters, IReadOnlyList<Fault> faults)
-    {
-        Sheet = sheet;
-        Parameters = parameters;
-        Faults = faults;
-    }
+    /// <summary>Net to row; ground is -1.</summary>
+    internal IReadOnlyDictionary<string, int> Rows { get; }
 
     /// <summary>
     /// Builds the circuit and checks it: missing ground, floating nets, a loop of sources, a valve without a cathode return, and so on,
     /// each named. Null value when an error makes it unsolvable.
     /// </summary>
-    public static Parsed<Circuit> From(Sheet sheet) => throw new NotSupportedException();
+    public static Parsed<Circuit> From(Sheet sheet)
+    {
+        var builder = new CircuitBuilder(sheet);
+        List<PartModel> models = [.. sheet.Parts.Select(p => ModelOf.Part(p, sheet)).OfType<PartModel>()];
+        foreach (var model in models)
+        {
+            model.Build(builder);
+        }
+
+        var fixtures = Fixtures.Lay(builder);
+        List<Finding> findings = [.. builder.Findings, .. CircuitChecks.Of(sheet)];
+        var usable = findings.All(f => f.Severity != Severity.Error) && builder.Equations.Unknowns > 0;
+        return new Parsed<Circuit>(usable ? new Circuit(builder, fixtures, models) : null, findings);
+    }
+
+    /// <summary>Slot values of a world.</summary>
+    internal double[] SlotsOf(Setup setup, IReadOnlyList<Fault> faults)
+    {
+        var slots = (double[])baseSlots.Clone();
+        foreach (var model in Models)
+        {
+            model.Stand(setup, slots);
+        }
+
+        Fixtures.Stand(setup, Sheet, slots);
+        foreach (var fault in faults)
+        {
+            // With the limiter in, a good fuse is taken as fitted.
+            if (setup.LimiterWatts is null || Models.FirstOrDefault(m => m.Designator == fault.Part) is not FuseModel)
+            {
+                Models.FirstOrDefault(m => m.Designator == fault.Part)?.Apply(fault, slots);
+            }
+        }
+
+        foreach (var leg in setup.Lifted)
+        {
+            Lift(leg, slots);
+        }
+
+        return slots;
+    }
+
+    /// <summary>True when the models can compute the fault.</summary>
+    public bool Knows(Fault fault) =>
+        Models.FirstOrDefault(m => m.Designator == fault.Part)?.Apply(fault, (double[])baseSlots.Clone()) == true;
+
+    private void Lift(string leg, double[] slots)
+    {
+        var dot = leg.IndexOf('.', StringComparison.Ordinal);
+        var (part, pin) = dot < 0 ? (leg, "1") : (leg[..dot], leg[(dot + 1)..]);
+        Models.FirstOrDefault(m => m.Designator == part)?.Lift(pin, slots);
+    }
 }

@@ -7,5 +7,8 @@ public sealed record TransformerPart : Part
 
     /// <summary>Rated volt-amperes (mains) or watts (output); NaN when not given.</summary>
     public double Rating { get; init; } = double.NaN;
+
+    /// <summary>Ohms that the whole primary of an output transformer shows with its rated load; NaN for mains transformers.</summary>
+    public double PrimaryImpedance { get; init; } = double.NaN;
     public required IReadOnlyList<Winding> Windings { get; init; }
 }

@@ -1,0 +1,73 @@
+using System.Runtime.Intrinsics;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Models.Diode;
+
+/// <summary>
+/// Junction with series resistance and breakdown, both in explicit form by Wright's omega (Banwell and Jayakumar, Electronics Letters
+/// 36, 2000, from memory): no step of Newton can overflow it. Constants in the order of <see cref="Constant"/>.
+/// </summary>
+internal sealed class DiodeLaw : Law
+{
+    /// <summary>Thermal voltage at 27 C, volts.</summary>
+    public const double ThermalVolts = 0.025852;
+
+    internal enum Constant
+    {
+        SaturationAmps,
+        Ideality,
+        SeriesOhms,
+        BreakdownVolts,
+        BreakdownOhms,
+        BreakdownAmps,
+
+        /// <summary>1 as made, 0 for an open junction.</summary>
+        Working,
+    }
+
+    public override int Ports => 1;
+    public override int Constants => 7;
+
+    public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
+    {
+        var u = volts[0];
+        var knee = constants[(int)Constant.Ideality] * ThermalVolts;
+        var saturation = constants[(int)Constant.SaturationAmps];
+        var forward = Exponential(u, knee, constants[(int)Constant.SeriesOhms], saturation, out var forwardSlope) - saturation;
+
+        // Breakdown: the same form mirrored, through BreakdownAmps at BreakdownVolts.
+        var reverseOhms = constants[(int)Constant.BreakdownOhms];
+        var reverseAmps = constants[(int)Constant.BreakdownAmps];
+        var atBreakdown = reverseOhms * reverseAmps / ThermalVolts;
+        var z = Lanes.Log(atBreakdown) + atBreakdown + ((-u - constants[(int)Constant.BreakdownVolts]) * (1 / ThermalVolts));
+        var omega = Lanes.Omega(z);
+        var reverse = omega * ThermalVolts / reverseOhms;
+        var reverseSlope = omega / ((Lanes.One + omega) * reverseOhms);
+
+        var working = constants[(int)Constant.Working];
+        currents[0] = working * (forward - reverse);
+        slopes[0] = working * (forwardSlope + reverseSlope);
+    }
+
+    /// <summary>I with I = Is e^((u - I r) / knee), and its slope.</summary>
+    internal static Lane Exponential(Lane u, Lane knee, Lane ohms, Lane saturation, out Lane slope)
+    {
+        var z = Lanes.Log(ohms * saturation / knee) + (u / knee);
+        var omega = Lanes.Omega(z);
+        slope = omega / ((Lanes.One + omega) * ohms);
+        return omega * knee / ohms;
+    }
+
+    public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
+    {
+        // From below the knee a tangent promises far too much; from above it lands at or above the knee and needs no help.
+        var knee = constants[(int)Constant.Ideality] * ThermalVolts;
+        var top = knee * Lanes.Log(knee / (Lanes.All(1.414) * constants[(int)Constant.SaturationAmps]));
+        var jump = Vector256.GreaterThan(volts[0], top) & Vector256.LessThan(before[0], top);
+        jump &= Vector256.GreaterThan(constants[(int)Constant.Working], Lanes.Zero);
+        volts[0] = Lanes.Choose(jump, top, volts[0]);
+        var bottom = -constants[(int)Constant.BreakdownVolts];
+        var fall = Vector256.LessThan(volts[0], bottom) & Vector256.GreaterThan(before[0], bottom + Lanes.All(0.3));
+        volts[0] = Lanes.Choose(fall, bottom, volts[0]);
+    }
+}

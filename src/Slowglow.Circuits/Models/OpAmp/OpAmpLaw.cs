@@ -1,0 +1,113 @@
+using System.Runtime.Intrinsics;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Models.OpAmp;
+
+/// <summary>
+/// One section of an op-amp: a saturating amplifier between its rails behind an output resistance; takes its standing current and all
+/// output current from its supply pins, and does nothing without them. Ports: in+, in-, out, v+; reference v-.
+/// </summary>
+internal sealed class OpAmpLaw : Law
+{
+    internal enum Constant
+    {
+        Gain,
+        OutputOhms,
+        RoomHigh,
+        RoomLow,
+        StandingAmps,
+        BiasAmps,
+        OffsetVolts,
+
+        /// <summary>Hertz of the open-loop pole: gain-bandwidth over gain.</summary>
+        PoleHertz,
+
+        /// <summary>0 as made, +1 stuck high, -1 stuck low.</summary>
+        Stuck,
+    }
+
+    private const int Positive = 0;
+    private const int Negative = 1;
+    private const int Out = 2;
+    private const int Supply = 3;
+
+    public override int Ports => 4;
+    public override int Constants => 9;
+
+    public override int PoleConstant(int port) => port is Positive or Negative ? (int)Constant.PoleHertz : -1;
+
+    public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
+    {
+        slopes[..16].Clear();
+        var supply = volts[Supply];
+        var half = Half(supply, constants, out var halfSlope);
+        var middle = constants[(int)Constant.RoomLow] + half;
+        var stuck = constants[(int)Constant.Stuck];
+        var free = Lanes.One - Vector256.Abs(stuck);
+        var difference = volts[Positive] - volts[Negative] + constants[(int)Constant.OffsetVolts];
+        var argument = constants[(int)Constant.Gain] * difference / half;
+        var t = Lanes.Tanh(argument, out var tSlope);
+        var position = (free * t) + stuck;
+        var inside = middle + (half * position);
+        var byInput = free * tSlope * constants[(int)Constant.Gain];
+        var bySupply = halfSlope * (Lanes.One + position - (free * tSlope * argument));
+
+        var siemens = Lanes.One / constants[(int)Constant.OutputOhms];
+        var awake = Lanes.Tanh(Vector256.Max(supply, Lanes.Zero) * (1.0 / 3), out var awakeSlope);
+        awakeSlope = Lanes.Choose(Vector256.GreaterThan(supply, Lanes.Zero), awakeSlope * (1.0 / 3), Lanes.Zero);
+        var output = (volts[Out] - inside) * siemens;
+        currents[Out] = output;
+        slopes[(Out * 4) + Positive] = -byInput * siemens;
+        slopes[(Out * 4) + Negative] = byInput * siemens;
+        slopes[(Out * 4) + Out] = siemens;
+        slopes[(Out * 4) + Supply] = -bySupply * siemens;
+
+        // What flows out of the output comes in at v+.
+        var sourcing = Vector256.LessThan(output, Lanes.Zero);
+        currents[Supply] = (constants[(int)Constant.StandingAmps] * awake) - Lanes.Choose(sourcing, output, Lanes.Zero);
+        for (var q = 0; q < 4; q++)
+        {
+            slopes[(Supply * 4) + q] = -Lanes.Choose(sourcing, slopes[(Out * 4) + q], Lanes.Zero);
+        }
+
+        slopes[(Supply * 4) + Supply] += constants[(int)Constant.StandingAmps] * awakeSlope;
+        currents[Positive] = currents[Negative] = constants[(int)Constant.BiasAmps] * awake;
+        slopes[(Positive * 4) + Supply] = slopes[(Negative * 4) + Supply] = constants[(int)Constant.BiasAmps] * awakeSlope;
+    }
+
+    /// <summary>Half the swing left between the rails; a smooth floor of some millivolts where the supply is too low.</summary>
+    private static Lane Half(Lane supply, ReadOnlySpan<Lane> constants, out Lane slope)
+    {
+        const double Soft = 0.05;
+        var swing = 0.5 * (supply - constants[(int)Constant.RoomHigh] - constants[(int)Constant.RoomLow]);
+        var half = Soft * Lanes.SoftPlus(swing * (1 / Soft), out var sigma);
+        slope = 0.5 * sigma;
+        return half + Lanes.All(1e-3);
+    }
+
+    public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
+    {
+        // Linearised by its output: the tangent says where the output would go; the input that gives that output is the next point.
+        var half = Half(before[Supply], constants, out _);
+        var gain = constants[(int)Constant.Gain];
+        var offset = constants[(int)Constant.OffsetVolts];
+        var was = gain * (before[Positive] - before[Negative] + offset) / half;
+        var wants = gain * (volts[Positive] - volts[Negative] + offset) / half;
+        var t = Lanes.Tanh(was, out var slope);
+        var foretold = t + (slope * (wants - was));
+        var held = Vector256.Min(Vector256.Max(foretold, Lanes.All(-0.999)), Lanes.All(0.999));
+        var next = 0.5 * Lanes.Log((Lanes.One + held) / (Lanes.One - held));
+
+        // Deep in saturation and staying there: believe the input. Leaving it: start again at zero.
+        var deep = Vector256.GreaterThan(Vector256.Abs(was), Lanes.All(4));
+        var same = Vector256.GreaterThan(was * wants, Lanes.Zero) & Vector256.GreaterThan(Vector256.Abs(wants), Lanes.All(4));
+        next = Lanes.Choose(deep, Lanes.Choose(same, wants, Lanes.Zero), next);
+        var into = Vector256.GreaterThan(Vector256.Abs(held), Lanes.All(0.99899)) & Vector256.GreaterThan(Vector256.Abs(wants), Lanes.All(4));
+        next = Lanes.Choose(into & ~deep & Vector256.GreaterThan(Vector256.Abs(was), Lanes.All(3)), wants, next);
+
+        // Small steps in the linear part are left as they are.
+        var near = Vector256.LessThan(Vector256.Abs(wants - was), Lanes.All(0.5));
+        next = Lanes.Choose(near, wants, next);
+        volts[Positive] += (next - wants) * half / gain;
+    }
+}

@@ -1,0 +1,110 @@
+using Slowglow.Circuits.Solved;
+using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Models.OpAmp;
+
+internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device)
+{
+    protected override string[] Electrodes => ["in+", "in-", "out", "v+", "v-"];
+
+    protected override Law Law => new OpAmpLaw();
+
+    protected override double[] Constants =>
+        [
+            Device["gain"],
+            Device["rout"],
+            Device["roomHigh"],
+            Device["roomLow"],
+            Device["iq"],
+            Device["ib"],
+            0,
+            Device["gbw"] / Device["gain"],
+            0,
+        ];
+
+    protected override SlotChange? ChangeFor(string key, double sigma, int firstSlot) =>
+        key switch
+        {
+            "iq" => new SlotChange(firstSlot + (int)OpAmpLaw.Constant.StandingAmps, sigma),
+            "ib" => new SlotChange(firstSlot + (int)OpAmpLaw.Constant.BiasAmps, sigma),
+            "vos" => new SlotChange(firstSlot + (int)OpAmpLaw.Constant.OffsetVolts, 0, Device["vos"]),
+            _ => null,
+        };
+
+    public override void Build(Building.CircuitBuilder builder)
+    {
+        base.Build(builder);
+        if (!Device.Spread.ContainsKey("vos") && Device.Law.TryGetValue("vos", out var offset))
+        {
+            foreach (var section in Sections)
+            {
+                builder.Vary(
+                    Designator,
+                    $"offset of section {section.Number}",
+                    offset,
+                    new SlotChange(section.Slot + (int)OpAmpLaw.Constant.OffsetVolts, 0, offset)
+                );
+            }
+        }
+    }
+
+    public override IEnumerable<Fault> Faults() =>
+        Sections.SelectMany(s =>
+            new[] { FailureMode.StuckHigh, FailureMode.StuckLow, FailureMode.Dead }.Select(m => new Fault(
+                Designator,
+                NameOf(s),
+                m
+            ))
+        );
+
+    public override bool Apply(Fault fault, double[] slots)
+    {
+        if (fault.Mode is FailureMode.Short || (fault.Mode == FailureMode.Leaky && fault.Severity > 0))
+        {
+            return ApplyShort(fault, slots);
+        }
+
+        foreach (var (section, _) in Named(fault.Where))
+        {
+            switch (fault.Mode)
+            {
+                case FailureMode.StuckHigh:
+                    slots[section.Slot + (int)OpAmpLaw.Constant.Stuck] = 1;
+                    break;
+                case FailureMode.StuckLow:
+                    slots[section.Slot + (int)OpAmpLaw.Constant.Stuck] = -1;
+                    break;
+                case FailureMode.Dead or FailureMode.Open:
+                    slots[section.Slot + (int)OpAmpLaw.Constant.OutputOhms] = 1e9;
+                    slots[section.Slot + (int)OpAmpLaw.Constant.StandingAmps] = 0;
+                    slots[section.Slot + (int)OpAmpLaw.Constant.BiasAmps] = 0;
+                    break;
+                default:
+                    return false;
+            }
+        }
+
+        return true;
+    }
+
+    public override PartStress? Stress(StressView view)
+    {
+        if (Sections.Count == 0)
+        {
+            return null;
+        }
+
+        var watts = Sections.Sum(s => view.ElementWatts(s.Element));
+        var volts = view.LargestAcross(Sections[0].Rows[3], Sections[0].Rows[4]);
+        return new PartStress(
+            Designator,
+            watts,
+            watts / Device.Limits.GetValueOrDefault("watts", double.NaN),
+            volts,
+            volts / Device.Limits.GetValueOrDefault("volts", double.NaN),
+            Sections.Max(s => view.ElementRmsAmps(s.Element, 2)),
+            double.NaN
+        );
+    }
+}

@@ -1,0 +1,73 @@
+using System.Runtime.Intrinsics;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Models.Valve;
+
+/// <summary>
+/// Pentode or beam tetrode: anode current by Koren (Glass Audio 8(5), 1996), screen current in proportion to the same drive, rising when
+/// the anode no longer collects. Ports: anode, grid, screen; reference cathode.
+/// </summary>
+internal sealed class PentodeLaw : Law
+{
+    internal enum Constant
+    {
+        Mu,
+        Ex,
+        Kg1,
+        Kg2,
+        Kp,
+        Kvb,
+        ScreenRise,
+        GridAmps,
+        GridSharpness,
+        GridExponent,
+
+        /// <summary>1 as made; the fraction of emission left; 0 = dead.</summary>
+        Emission,
+    }
+
+    public override int Ports => 3;
+    public override int Constants => 11;
+
+    public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
+    {
+        var anode = Vector256.Max(volts[0], Lanes.Zero);
+        var grid = volts[1];
+        var screen = Vector256.Max(volts[2], Lanes.All(1e-2));
+        var emission = constants[(int)Constant.Emission];
+        var kp = constants[(int)Constant.Kp];
+        var soft = Lanes.SoftPlus(kp * ((Lanes.One / constants[(int)Constant.Mu]) + (grid / screen)), out var sigma);
+        var drive = screen * soft / kp;
+        var byGrid = sigma;
+        var byScreen = (soft / kp) - (sigma * grid / screen);
+        var space = TriodeLaw.PowerLaw(drive, constants[(int)Constant.Ex], 2 * emission, out var perDrive);
+
+        var kvb = constants[(int)Constant.Kvb];
+        var angle = Lanes.ArcTan(anode / kvb);
+        var angleSlope = kvb / ((kvb * kvb) + (anode * anode));
+        var perKg1 = Lanes.One / constants[(int)Constant.Kg1];
+        currents[0] = space * angle * perKg1;
+        slopes[0] = space * angleSlope * perKg1;
+        slopes[1] = perDrive * byGrid * angle * perKg1;
+        slopes[2] = perDrive * byScreen * angle * perKg1;
+
+        TriodeLaw.GridCurrent(grid, constants[(int)Constant.GridAmps] * emission, constants[(int)Constant.GridSharpness],
+            constants[(int)Constant.GridExponent], out currents[1], out slopes[4]);
+        (slopes[3], slopes[5]) = (Lanes.Zero, Lanes.Zero);
+
+        var rise = constants[(int)Constant.ScreenRise];
+        var share = (Lanes.One + (rise * (Lanes.One - (2 / Math.PI * angle)))) / constants[(int)Constant.Kg2];
+        currents[2] = space * share;
+        slopes[6] = -space * rise * (2 / Math.PI) * angleSlope / constants[(int)Constant.Kg2];
+        slopes[7] = perDrive * byGrid * share;
+        slopes[8] = perDrive * byScreen * share;
+    }
+
+    public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
+    {
+        var stride = Lanes.All(2) + (Lanes.All(0.5) * Vector256.Abs(before[1]));
+        volts[1] = Vector256.Min(Vector256.Max(volts[1], before[1] - (4 * stride)), before[1] + stride);
+        var screenStride = Lanes.All(50) + (Lanes.All(0.5) * Vector256.Abs(before[2]));
+        volts[2] = Vector256.Min(Vector256.Max(volts[2], before[2] - screenStride), before[2] + screenStride);
+    }
+}

@@ -1,0 +1,178 @@
+using Slowglow.Circuits.Building;
+using Slowglow.Circuits.Solved;
+using Slowglow.Sheets.Devices;
+using Slowglow.Sheets.Parts.Valve;
+using Slowglow.Sheets.Setups;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Models.Valve;
+
+/// <summary>Triodes, pentodes and rectifier valves, section by section, with the heater where it is drawn.</summary>
+internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device)
+{
+    private HeaterInPlace? heater;
+
+    protected override string[] Electrodes =>
+        Device.Kind switch
+        {
+            DeviceKind.Triode => ["a", "g", "k"],
+            DeviceKind.Pentode => ["a", "g", "g2", "k"],
+            _ => ["a", "k"],
+        };
+
+    protected override Law Law =>
+        Device.Kind switch
+        {
+            DeviceKind.Triode => new TriodeLaw(),
+            DeviceKind.Pentode => new PentodeLaw(),
+            _ => new RectifierLaw(),
+        };
+
+    protected override double[] Constants =>
+        Device.Kind switch
+        {
+            DeviceKind.Triode =>
+            [
+                Device["mu"],
+                Device["ex"],
+                Device["kg1"],
+                Device["kp"],
+                Device["kvb"],
+                Device["vct"],
+                Device["gg"],
+                Device["cg"],
+                Device["xi"],
+                1,
+            ],
+            DeviceKind.Pentode =>
+            [
+                Device["mu"],
+                Device["ex"],
+                Device["kg1"],
+                Device["kg2"],
+                Device["kp"],
+                Device["kvb"],
+                Device["ks"],
+                Device["gg"],
+                Device["cg"],
+                Device["xi"],
+                1,
+            ],
+            _ => [Device["k"], 1],
+        };
+
+    private int EmissionOf(SectionInPlace section) => section.Slot + Law.Constants - 1;
+
+    protected override SlotChange? ChangeFor(string key, double sigma, int firstSlot) =>
+        key switch
+        {
+            // All currents of a specimen are high or low together.
+            "kg1" or "k" => new SlotChange(firstSlot + Law.Constants - 1, sigma),
+            "mu" => new SlotChange(firstSlot, sigma),
+            _ => null,
+        };
+
+    public override void Build(CircuitBuilder builder)
+    {
+        base.Build(builder);
+        heater = new HeaterInPlace(builder, Part, Device);
+    }
+
+    public override void Stand(Setup setup, double[] slots)
+    {
+        var pulled = setup.Pulled.Contains(Designator) || (setup.ValvesOut && Device.Kind != DeviceKind.RectifierValve);
+        if (pulled || setup.PowerOff)
+        {
+            Kill(Sections, slots);
+        }
+
+        if (pulled)
+        {
+            heater?.Open(slots);
+        }
+        else if (setup.PowerOff)
+        {
+            heater?.Cool(slots);
+        }
+    }
+
+    private void Kill(IEnumerable<SectionInPlace> sections, double[] slots)
+    {
+        foreach (var section in sections)
+        {
+            slots[EmissionOf(section)] = 0;
+        }
+    }
+
+    public override IEnumerable<Fault> Faults()
+    {
+        foreach (var section in Sections)
+        {
+            yield return new Fault(Designator, NameOf(section), FailureMode.Dead);
+            foreach (var left in Severities.Emission)
+            {
+                yield return new Fault(Designator, NameOf(section), FailureMode.LowEmission, left);
+            }
+
+            yield return Device.Kind == DeviceKind.RectifierValve
+                ? new Fault(Designator, NameOf(section, "a-k"), FailureMode.Short)
+                : new Fault(Designator, NameOf(section, "g-k"), FailureMode.Short);
+            if (Device.Kind == DeviceKind.Pentode)
+            {
+                yield return new Fault(Designator, NameOf(section, "g2-k"), FailureMode.Short);
+            }
+        }
+
+        if (Sections.Count > 0 && (heater?.IsDrawn == true || Sections.Count > 1))
+        {
+            yield return new Fault(Designator, "heater", FailureMode.Open);
+        }
+    }
+
+    public override bool Apply(Fault fault, double[] slots)
+    {
+        switch (fault.Mode)
+        {
+            case FailureMode.Dead:
+                Kill(Named(fault.Where).Select(n => n.Section), slots);
+                return true;
+            case FailureMode.LowEmission when fault.Severity > 0:
+                foreach (var (section, _) in Named(fault.Where))
+                {
+                    slots[EmissionOf(section)] *= fault.Severity;
+                }
+
+                return true;
+            case FailureMode.Open:
+                Kill(Sections, slots);
+                heater?.Open(slots);
+                return true;
+            case FailureMode.Short:
+            case FailureMode.Leaky when fault.Severity > 0:
+                return ApplyShort(fault, slots);
+            default:
+                return false;
+        }
+    }
+
+    public override PartStress? Stress(StressView view)
+    {
+        double watts = 0, worst = double.NaN, volts = 0, amps = 0;
+        var limit = Device.Limits.GetValueOrDefault("anodeWatts", double.NaN);
+        foreach (var section in Sections)
+        {
+            var own = view.ElementWatts(section.Element);
+            watts += own;
+            worst = double.IsNaN(worst) ? own / limit : Math.Max(worst, own / limit);
+            volts = Math.Max(volts, view.LargestAcross(section.Rows[0], section.Rows[^1]));
+            amps = Math.Max(amps, view.ElementRmsAmps(section.Element, 0));
+        }
+
+        // A rectifier's anode is at its most negative against the cathode: that is its own rating, not checked here.
+        var ratedVolts =
+            Device.Kind == DeviceKind.RectifierValve ? double.NaN : Device.Limits.GetValueOrDefault("anodeVolts", double.NaN);
+        return Sections.Count == 0
+            ? null
+            : new PartStress(Designator, watts, worst, volts, volts / ratedVolts, amps, double.NaN);
+    }
+}

@@ -1,0 +1,154 @@
+using System.Numerics;
+using Slowglow.Circuits.Building;
+using Slowglow.Sheets.Readings;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Solved;
+
+/// <summary>Answers probes from a solved, powered world.</summary>
+internal sealed class Answers(Circuit circuit, SignalFollower follower)
+{
+    /// <summary>Above this a meter's own leakage decides what it shows: the net is held by nothing.</summary>
+    private const double FloatingOhms = 200e6;
+
+    public Answer Of(WorldState world, Probe probe, MeterClass meter)
+    {
+        if (!world.Settled)
+        {
+            return Answer.None(AnswerKind.Unsettled);
+        }
+
+        if (world.Setup.PowerOff && probe.Kind is not (ProbeKind.Ohm or ProbeKind.Diode))
+        {
+            return new Answer(AnswerKind.Value, 0, new double[circuit.Parameters.Count]);
+        }
+
+        if (probe.IsInlet)
+        {
+            return Inlet(world);
+        }
+
+        if (!Row(probe.Red, out var red) || !Row(probe.Black, out var black))
+        {
+            return Answer.None(AnswerKind.Floating);
+        }
+
+        return probe.Kind switch
+        {
+            ProbeKind.Dc => Dc(world, red, black, meter),
+            ProbeKind.Ac => Ac(world, red, black),
+            ProbeKind.Level => Level(world, red, black, probe.Frequency),
+            _ => Answer.None(AnswerKind.NotApplicable),
+        };
+    }
+
+    public bool Row(string net, out int row) => circuit.Rows.TryGetValue(net, out row);
+
+    private Answer Dc(WorldState world, int red, int black, MeterClass meter)
+    {
+        var ohms = world.OhmsBetween(red, black);
+        if (ohms > FloatingOhms)
+        {
+            return Answer.None(AnswerKind.Floating);
+        }
+
+        var loading = meter.InputOhms / (meter.InputOhms + Math.Max(ohms, 0));
+        var spread = Combine(world.MeanSpread, world.Unknowns, red, loading, black, -loading);
+        return new Answer(AnswerKind.Value, loading * (world.MeanAt(red) - world.MeanAt(black)), spread);
+    }
+
+    private static Answer Ac(WorldState world, int red, int black)
+    {
+        var rms = world.RmsBetween(red, black);
+        var redRms = world.RmsBetween(red, -1);
+        var blackRms = world.RmsBetween(black, -1);
+
+        // Of two nets that both move, the difference is taken to vary as their own figures do.
+        var sum = redRms + blackRms;
+        var share = sum > 0 ? rms / sum : 0;
+        var spread = Combine(world.RmsSpread, world.Unknowns, red, black < 0 ? 1 : share, black, share);
+        return new Answer(AnswerKind.Value, rms, spread);
+    }
+
+    private static double[] Combine(float[] table, int unknowns, int red, double redWeight, int black, double blackWeight)
+    {
+        if (table.Length == 0)
+        {
+            return [];
+        }
+
+        var spread = new double[table.Length / unknowns];
+        for (var p = 0; p < spread.Length; p++)
+        {
+            var sum = red < 0 ? 0 : redWeight * table[(p * unknowns) + red];
+            spread[p] = sum + (black < 0 ? 0 : blackWeight * table[(p * unknowns) + black]);
+        }
+
+        return spread;
+    }
+
+    /// <summary>Inlet current. Its spread is taken with the mains volts alone, in proportion.</summary>
+    private Answer Inlet(WorldState world)
+    {
+        if (!circuit.Fixtures.HasMains)
+        {
+            return Answer.None(AnswerKind.NotApplicable);
+        }
+
+        var amps = new WorldSolver(circuit).InletAmps(world);
+        double[] spread = [.. circuit.Parameters.Select(p => p.Part == "mains" ? p.Sigma * amps : 0)];
+        return new Answer(AnswerKind.Value, amps, spread);
+    }
+
+    private Answer Level(WorldState world, int red, int black, double frequency)
+    {
+        var path = circuit.Fixtures.PathOf(world.Setup.Channel);
+        if (path is null)
+        {
+            return Answer.None(AnswerKind.NotApplicable);
+        }
+
+        var x = follower.Small(world, path, frequency, out var signal);
+        if (x is null)
+        {
+            return Answer.None(AnswerKind.Unsettled);
+        }
+
+        var volts = path.Path.LevelVolts * (At(x, red) - At(x, black));
+        var adjoint = signal.Adjoint(red, black);
+        return new Answer(AnswerKind.Value, volts.Magnitude, LevelSpread(signal, x, adjoint, frequency, path.Path.LevelVolts, volts));
+    }
+
+    private static Complex At(Complex[] x, int row) => row < 0 ? 0 : x[row];
+
+    /// <summary>First-order change of the magnitude for every parameter, with the operating point held.</summary>
+    private double[] LevelSpread(
+        SmallSignalSolver signal,
+        Complex[] x,
+        Complex[] adjoint,
+        double frequency,
+        double scale,
+        Complex volts
+    )
+    {
+        var spread = new double[circuit.Parameters.Count];
+        if (volts.Magnitude == 0)
+        {
+            return spread;
+        }
+
+        var toward = Complex.Conjugate(volts) / volts.Magnitude;
+        for (var p = 0; p < spread.Length; p++)
+        {
+            Complex change = 0;
+            foreach (var moved in circuit.Changes[p])
+            {
+                change += circuit.Owners.Effect(signal, moved, frequency, x, adjoint);
+            }
+
+            spread[p] = (scale * change * toward).Real;
+        }
+
+        return spread;
+    }
+}

@@ -1,0 +1,36 @@
+namespace Slowglow.Solving;
+
+/// <summary>One world to be solved to its periodic state.</summary>
+public sealed class CycleProblem
+{
+    public required double[] Slots { get; init; }
+
+    /// <summary>Guess of the unknowns at the start of the cycle.</summary>
+    public required double[] Start { get; init; }
+
+    /// <summary>Guess of the states at the start of the cycle, in the order of <see cref="Equations.StorageBranches"/>.</summary>
+    public required double[] States { get; set; }
+
+    /// <summary>False: only the cycle; true: also how means and rms values move with every parameter.</summary>
+    public bool WithSpread { get; init; }
+    public bool Settled { get; set; }
+
+    /// <summary>State that moved most over the last cycle when it did not settle: index into <see cref="Equations.StorageBranches"/>.</summary>
+    public int Restless { get; set; } = -1;
+    public int Cycles { get; set; }
+
+    /// <summary>Mean of every unknown over the cycle.</summary>
+    public double[] Mean { get; set; } = [];
+
+    /// <summary>Every unknown at every step: [step * unknowns + unknown].</summary>
+    public float[] Wave { get; set; } = [];
+
+    /// <summary>Unknowns at the end of the cycle, as a start for relatives.</summary>
+    public double[] End { get; set; } = [];
+
+    /// <summary>Change of the mean for each parameter: [parameter * unknowns + unknown]. Empty unless asked for.</summary>
+    public float[] MeanSpread { get; set; } = [];
+
+    /// <summary>Change of the rms (mean removed) for each parameter, same shape.</summary>
+    public float[] RmsSpread { get; set; } = [];
+}

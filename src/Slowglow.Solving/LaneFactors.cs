@@ -1,0 +1,91 @@
+using System.Runtime.Intrinsics;
+
+namespace Slowglow.Solving;
+
+/// <summary>LU factors of a matrix in lanes on a fixed pattern. Diagonal pivots in a fixed order; no pivoting.</summary>
+internal sealed class LaneFactors(SparsePattern pattern)
+{
+    /// <summary>Matrix entries before <see cref="Factor"/>, factors after it.</summary>
+    public Lane[] Values { get; } = new Lane[pattern.Entries];
+    private readonly Lane[] inverse = new Lane[pattern.Size];
+
+    public unsafe void Factor()
+    {
+        fixed (Lane* v = Values, inv = inverse)
+        fixed (int* target = pattern.Target, upper = pattern.UpperPosition, lower = pattern.LowerPosition)
+        {
+            for (var k = 0; k < pattern.Size; k++)
+            {
+                var reciprocal = Lanes.One / v[pattern.Pivot[k]];
+                inv[k] = reciprocal;
+                var u0 = pattern.UpperStart[k];
+                var count = pattern.UpperStart[k + 1] - u0;
+                for (var n = pattern.LowerStart[k]; n < pattern.LowerStart[k + 1]; n++)
+                {
+                    var l = v[lower[n]] * reciprocal;
+                    v[lower[n]] = l;
+                    var t = target + pattern.TargetStart[n];
+                    for (var m = 0; m < count; m++)
+                    {
+                        v[t[m]] -= l * v[upper[u0 + m]];
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>Solves in place: right side in, solution out.</summary>
+    public unsafe void Solve(Span<Lane> rightSide)
+    {
+        fixed (Lane* v = Values, inv = inverse, x = rightSide)
+        fixed (int* order = pattern.Order, lower = pattern.LowerPosition, row = pattern.LowerRow)
+        fixed (int* upper = pattern.UpperPosition, column = pattern.UpperColumn)
+        fixed (int* lowerStart = pattern.LowerStart, upperStart = pattern.UpperStart)
+        {
+            for (var k = 0; k < pattern.Size; k++)
+            {
+                var y = x[order[k]];
+                for (var n = lowerStart[k]; n < lowerStart[k + 1]; n++)
+                {
+                    x[row[n]] -= v[lower[n]] * y;
+                }
+            }
+
+            for (var k = pattern.Size - 1; k >= 0; k--)
+            {
+                var sum = x[order[k]];
+                for (var n = upperStart[k]; n < upperStart[k + 1]; n++)
+                {
+                    sum -= v[upper[n]] * x[column[n]];
+                }
+
+                x[order[k]] = sum * inv[k];
+            }
+        }
+    }
+
+    /// <summary>Solves with the transposed matrix, in place.</summary>
+    public void SolveTransposed(Span<Lane> x)
+    {
+        for (var k = 0; k < pattern.Size; k++)
+        {
+            var y = x[pattern.Order[k]] * inverse[k];
+            x[pattern.Order[k]] = y;
+            for (var n = pattern.UpperStart[k]; n < pattern.UpperStart[k + 1]; n++)
+            {
+                x[pattern.UpperColumn[n]] -= Values[pattern.UpperPosition[n]] * y;
+            }
+        }
+
+        for (var k = pattern.Size - 1; k >= 0; k--)
+        {
+            var sum = x[pattern.Order[k]];
+            for (var n = pattern.LowerStart[k]; n < pattern.LowerStart[k + 1]; n++)
+            {
+                sum -= Values[pattern.LowerPosition[n]] * x[pattern.LowerRow[n]];
+            }
+
+            x[pattern.Order[k]] = sum;
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
+namespace Slowglow.Solving;
+
+/// <summary>Arithmetic on lanes: four worlds side by side in one register.</summary>
+public static class Lanes
+{
+    /// <summary>Worlds in one lane group.</summary>
+    public const int Width = 4;
+
+    public static readonly Lane Zero = Lane.Zero;
+    public static readonly Lane One = Vector256.Create(1.0);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane All(double value) => Vector256.Create(value);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Lane Choose(Lane mask, Lane then, Lane otherwise) => Vector256.ConditionalSelect(mask, then, otherwise);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Get(in Lane lanes, int lane) => lanes.GetElement(lane);
+
+    /// <summary>Writes one lane of a vector in memory.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static void Put(ref Lane lanes, int lane, double value) =>
+        Unsafe.Add(ref Unsafe.As<Lane, double>(ref lanes), lane) = value;
+
+    /// <summary>e^x with the argument held to what a double can carry.</summary>
+    public static Lane Exp(Lane x) => Vector256.Exp(Vector256.Max(Vector256.Min(x, All(700)), All(-700)));
+
+    public static Lane Log(Lane x) => Vector256.Log(x);
+
+    /// <summary>x^power for x &gt; 0.</summary>
+    public static Lane Power(Lane x, Lane power) => Exp(power * Log(x));
+
+    /// <summary>ln(1 + e^x) without overflow, and its slope (the logistic function).</summary>
+    public static Lane SoftPlus(Lane x, out Lane slope)
+    {
+        var e = Exp(-Vector256.Abs(x));
+        var inverse = One / (One + e);
+        slope = Choose(Vector256.GreaterThanOrEqual(x, Zero), inverse, e * inverse);
+
+        // ln(1 + e) loses e below 1e-16 of 1: the series keeps it.
+        var log = Choose(Vector256.LessThan(e, All(1e-5)), e - (All(0.5) * e * e), Log(One + e));
+        return Vector256.Max(x, Zero) + log;
+    }
+
+    /// <summary>tanh x and its slope.</summary>
+    public static Lane Tanh(Lane x, out Lane slope)
+    {
+        var e = Exp(All(-2) * Vector256.Abs(x));
+        var inverse = One / (One + e);
+        var t = (One - e) * inverse;
+        slope = All(4) * e * inverse * inverse;
+        return Choose(Vector256.LessThan(x, Zero), -t, t);
+    }
+
+    /// <summary>atan x for x &gt;= 0; error below 2e-8 (Abramowitz and Stegun, 4.4.49, constants from memory and tested).</summary>
+    public static Lane ArcTan(Lane x)
+    {
+        var large = Vector256.GreaterThan(x, One);
+        var y = Choose(large, One / Vector256.Max(x, All(1e-300)), x);
+        var q = y * y;
+        var p = All(0.0028662257);
+        p = (p * q) + All(-0.0161657367);
+        p = (p * q) + All(0.0429096138);
+        p = (p * q) + All(-0.0752896400);
+        p = (p * q) + All(0.1065626393);
+        p = (p * q) + All(-0.1420889944);
+        p = (p * q) + All(0.1999355085);
+        p = (p * q) + All(-0.3333314528);
+        p = ((p * q) + One) * y;
+        return Choose(large, All(Math.PI / 2) - p, p);
+    }
+
+    /// <summary>
+    /// Wright's omega: the w that solves w + ln w = z. Explicit form of an exponential in series with a resistance.
+    /// Relative error below 1e-14 (two steps of Fritsch, Shafer and Crowley's iteration, Comm. ACM 16, 1973).
+    /// </summary>
+    public static Lane Omega(Lane z)
+    {
+        var high = Vector256.Max(z, One);
+        var w = Choose(
+            Vector256.GreaterThan(z, One),
+            high - (Log(high) * (One - (One / (One + high)))),
+            Exp(Vector256.Min(z, One) - (Exp(Vector256.Min(z, One)) / (One + Exp(Vector256.Min(z, One)))))
+        );
+        w = OmegaStep(z, w);
+        w = OmegaStep(z, w);
+        return Choose(Vector256.LessThan(z, All(-36)), Exp(z), w);
+    }
+
+    private static Lane OmegaStep(Lane z, Lane w)
+    {
+        var r = z - w - Log(w);
+        var w1 = w + One;
+        var q = w1 * (w1 + (All(2.0 / 3) * r));
+        return w * (One + (r / w1 * ((q - (All(0.5) * r)) / (q - r))));
+    }
+}

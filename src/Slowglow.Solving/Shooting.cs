@@ -1,0 +1,124 @@
+using System.Runtime.Intrinsics;
+
+namespace Slowglow.Solving;
+
+/// <summary>
+/// One world's search for the states that a period leaves as they were: Newton with the period's matrix, half steps when the
+/// residual grows (rectifier kinks), a plain cycle when that does not help.
+/// </summary>
+internal sealed class Shooting(CycleProblem problem, Equations equations)
+{
+    private double[] baseStates = [];
+    private double[] step = [];
+    private double baseResidual = double.PositiveInfinity;
+    private double factor = 1;
+
+    public double[] States { get; private set; } = [.. problem.States];
+    public double[] Start { get; private set; } = [.. problem.Start];
+    public bool Finished { get; private set; }
+    public bool Settled { get; private set; }
+    public int Cycles { get; private set; }
+    public int Restless { get; private set; } = -1;
+
+    /// <summary>I - d(end)/d(start), row major.</summary>
+    public static double[] PeriodMatrix(CycleColumns columns, int lane)
+    {
+        var n = columns.States;
+        var matrix = new double[n * n];
+        for (var c = 0; c < n; c++)
+        {
+            for (var r = 0; r < n; r++)
+            {
+                matrix[(r * n) + c] = (r == c ? 1 : 0) - columns.End(c, r).GetElement(lane);
+            }
+        }
+
+        return matrix;
+    }
+
+    public void Judge(CycleColumns columns, Lane[] end, Lane[] x, int lane, bool working)
+    {
+        if (Finished)
+        {
+            return;
+        }
+
+        Cycles++;
+        var n = States.Length;
+        var residual = new double[n];
+        double norm = 0;
+        for (var m = 0; m < n; m++)
+        {
+            residual[m] = end[m].GetElement(lane) - States[m];
+            norm += Square(residual[m] / Scale(m, States[m]));
+        }
+
+        norm = Math.Sqrt(norm / Math.Max(1, n));
+        if (!working || double.IsNaN(norm))
+        {
+            Recover();
+            return;
+        }
+
+        if (norm > baseResidual && factor > 0.05 && step.Length > 0)
+        {
+            factor /= 2;
+            States = [.. baseStates.Select((s, m) => s + (factor * step[m]))];
+            return;
+        }
+
+        Take(columns, lane, residual, norm, [.. x.Select(v => v.GetElement(lane))]);
+    }
+
+    private void Take(CycleColumns columns, int lane, double[] residual, double norm, double[] x)
+    {
+        (baseStates, baseResidual, factor) = (States, norm, 1);
+        var n = States.Length;
+        step = [.. residual];
+        if (!DenseSolve.InPlace(PeriodMatrix(columns, lane), step, n, 1) || step.Any(d => !double.IsFinite(d)))
+        {
+            step = residual;
+        }
+
+        var largest = 0.0;
+        for (var m = 0; m < n; m++)
+        {
+            var size = Math.Abs(step[m]) / Scale(m, States[m]);
+            if (size > largest)
+            {
+                (largest, Restless) = (size, m);
+            }
+        }
+
+        // A state that would fly off is held to a believable stride.
+        var stride = largest > 1000 ? 1000 / largest : 1;
+        States = [.. States.Select((s, m) => s + (stride * step[m]))];
+        Start = x;
+        if (largest < 1e-4)
+        {
+            (Finished, Settled, Restless) = (true, true, -1);
+        }
+    }
+
+    private void Recover()
+    {
+        if (step.Length > 0 && factor > 0.01)
+        {
+            factor /= 4;
+            States = [.. baseStates.Select((s, m) => s + (factor * step[m]))];
+        }
+        else
+        {
+            Finished = true;
+        }
+    }
+
+    /// <summary>One volt, or a milliampere, or a tenth of what is there.</summary>
+    private double Scale(int m, double value)
+    {
+        var unit = equations.Branches[equations.StorageBranches[m]].Kind == BranchKind.Storage ? 1.0 : 1e-3;
+        return unit + (0.1 * Math.Abs(value));
+    }
+
+    private static double Square(double v) => v * v;
+}

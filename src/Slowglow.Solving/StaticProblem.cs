@@ -1,0 +1,21 @@
+namespace Slowglow.Solving;
+
+/// <summary>One world to be solved at rest.</summary>
+public sealed class StaticProblem
+{
+    /// <summary>All slot values.</summary>
+    public required double[] Slots { get; init; }
+
+    /// <summary>Where to start, one entry for each unknown.</summary>
+    public required double[] Start { get; init; }
+
+    /// <summary>Currents pushed into unknowns from outside (a meter's), amperes.</summary>
+    public IReadOnlyList<(int Row, double Amps)> Pushed { get; init; } = [];
+
+    /// <summary>The solution; the last iterate when it did not settle.</summary>
+    public double[] Solution { get; set; } = [];
+    public bool Settled { get; set; }
+
+    /// <summary>Newton steps taken.</summary>
+    public int Steps { get; set; }
+}

@@ -1,0 +1,70 @@
+using System.Runtime.Intrinsics;
+using CsCheck;
+using Slowglow.Circuits.Models.Diode;
+using Slowglow.Circuits.Models.OpAmp;
+using Slowglow.Circuits.Models.Regulator;
+using Slowglow.Circuits.Models.Transistor;
+using Slowglow.Circuits.Models.Valve;
+using Slowglow.Solving;
+using Lane = System.Runtime.Intrinsics.Vector256<double>;
+
+namespace Slowglow.Tests.Circuits;
+
+/// <summary>Every law's slopes are the derivatives of its currents: checked by differences at random voltages.</summary>
+public sealed class LawSlopeTests
+{
+    private static readonly Dictionary<string, (Law Law, double[] Constants, double[] Low, double[] High)> Cases = new()
+    {
+        ["diode"] = (new DiodeLaw(), [1e-9, 1.8, 0.05, 50, 2, 1e-5, 1], [-55], [1.2]),
+        ["triode"] = (new TriodeLaw(), [100, 1.4, 1060, 600, 300, 0.3, 6e-4, 10, 1.3, 1], [-20, -6], [400, 1.5]),
+        ["pentode"] = (new PentodeLaw(), [19, 1.3, 450, 4500, 120, 20, 1.5, 6e-4, 10, 1.3, 1], [1, -20, 5], [400, 2, 350]),
+        ["rectifier"] = (new RectifierLaw(), [7.4e-4, 1], [-100], [60]),
+        ["npn"] = (new BjtLaw(), [1, 1e-14, 200, 4, 80, 1, 1, 1], [-0.5, -1], [30, 0.75]),
+        ["pnp"] = (new BjtLaw(), [-1, 1e-14, 200, 4, 80, 1, 1, 1], [-30, -0.75], [0.5, 1]),
+        ["jfet"] = (new FieldEffectLaw(), [1, 1e-3, -2, 0.01, 1e-14, 0, 1], [-15, -4], [20, 0.4]),
+        ["mosfet"] = (new FieldEffectLaw(), [-1, 0.5, 3, 0.01, 0, 1e-12, 1], [-30, -8], [0.4, 1]),
+        ["op-amp"] = (new OpAmpLaw(), [1e3, 75, 1.5, 1.5, 2e-3, 1e-9, 0, 20, 0], [10, 10, 0, 18], [10.02, 10.02, 30, 32]),
+        ["regulator"] = (new RegulatorLaw(), [1, 15, 2, 1, 5e-3, 0.05, 1], [17.5, 4], [30, 14.9]),
+        ["negative regulator"] = (new RegulatorLaw(), [-1, 15, 2, 1, 5e-3, 0.05, 1], [-30, -14.9], [-17.5, -4]),
+    };
+
+    public static TheoryData<string> Names() => [.. Cases.Keys];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Slopes_are_derivatives(string name)
+    {
+        var (law, constants, low, high) = Cases[name];
+        Gen.Double[0, 1].Array[law.Ports].Sample(
+            at =>
+            {
+                var u = at.Select((s, p) => low[p] + (s * (high[p] - low[p]))).ToArray();
+                var (current, slopes) = Evaluate(law, constants, u);
+                for (var q = 0; q < law.Ports; q++)
+                {
+                    const double Step = 1e-5;
+                    var up = Evaluate(law, constants, [.. u.Select((v, p) => p == q ? v + Step : v)]).Currents;
+                    var down = Evaluate(law, constants, [.. u.Select((v, p) => p == q ? v - Step : v)]).Currents;
+                    for (var p = 0; p < law.Ports; p++)
+                    {
+                        var wanted = (up[p] - down[p]) / (2 * Step);
+                        var allowed = 1e-9 + (2e-3 * Math.Abs(wanted)) + (1e-6 * Math.Abs(current[p]) / Step * 1e-3);
+                        Assert.True(Math.Abs(wanted - slopes[(p * law.Ports) + q]) <= allowed, $"{name} [{p},{q}] at {string.Join(' ', u)}: {slopes[(p * law.Ports) + q]} but {wanted}");
+                    }
+                }
+            },
+            iter: 300,
+            threads: 1
+        );
+    }
+
+    private static (double[] Currents, double[] Slopes) Evaluate(Law law, double[] constants, double[] volts)
+    {
+        var c = constants.Select(v => Vector256.Create(v)).ToArray();
+        var u = volts.Select(v => Vector256.Create(v)).ToArray();
+        var i = new Lane[law.Ports];
+        var g = new Lane[law.Ports * law.Ports];
+        law.Evaluate(u, c, i, g);
+        return ([.. i.Select(v => v.GetElement(2))], [.. g.Select(v => v.GetElement(2))]);
+    }
+}

@@ -23,6 +23,15 @@ public sealed record Device
     /// <summary>Published source of the figures, with what was fitted to what.</summary>
     public required string Source { get; init; }
 
+    /// <summary>This device under another number, for one that behaves like it ("like: 1N4007" in a sheet).</summary>
+    public Device Like(string type) =>
+        this with
+        {
+            Type = type,
+            AlsoCalled = [],
+            Source = $"Taken to be like the {Type}, pins included; near enough for volts and levels. {Source}",
+        };
+
     /// <summary>A constant of the law; throws when the data file lacks it (checked when the library loads).</summary>
     public double this[string constant] => Law[constant];
 }

@@ -19,4 +19,8 @@ internal sealed record DeviceEntry
     public IReadOnlyDictionary<string, double> Limits { get; init; } = None;
 
     public string Source { get; init; } = "";
+
+    /// <summary>Other types whose law is near enough the same, each with limits of its own (none known: empty).</summary>
+    public IReadOnlyDictionary<string, IReadOnlyDictionary<string, double>> Near { get; init; } =
+        new Dictionary<string, IReadOnlyDictionary<string, double>>();
 }

@@ -30,7 +30,20 @@ internal sealed record DeviceFile
     public static IReadOnlyList<Device> Read(string json)
     {
         var file = JsonSerializer.Deserialize<DeviceFile>(json, Options) ?? throw new JsonException("the file is empty");
-        return [.. file.Devices.Select(file.ToDevice)];
+        return [.. file.Devices.SelectMany(file.ToDevices)];
+    }
+
+    private IEnumerable<Device> ToDevices(DeviceEntry entry)
+    {
+        var device = ToDevice(entry);
+        yield return device;
+        foreach (var (type, limits) in entry.Near)
+        {
+            yield return device.Like(type) with
+            {
+                Limits = limits,
+            };
+        }
     }
 
     private Device ToDevice(DeviceEntry entry)
@@ -51,7 +64,8 @@ internal sealed record DeviceFile
 
     private static Dictionary<string, double> Merge(
         IReadOnlyDictionary<string, double> common,
-        IReadOnlyDictionary<string, double> own)
+        IReadOnlyDictionary<string, double> own
+    )
     {
         var both = new Dictionary<string, double>(common);
         foreach (var (name, value) in own)

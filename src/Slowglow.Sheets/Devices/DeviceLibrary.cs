@@ -34,13 +34,14 @@ public sealed class DeviceLibrary
     public IReadOnlyList<Device> All { get; }
 
     /// <summary>
-    /// The device of that type number or one of its other numbers; null when unknown. Case, spaces and hyphens do not count, and
-    /// twins may be written together: "12AX7/ECC83".
+    /// The device of that type number or one of its other numbers; null when unknown. Case, spaces and hyphens do not count,
+    /// twins may be written together ("12AX7/ECC83"), and Japanese numbers without their 2S ("C945").
     /// </summary>
     public Device? Find(string type)
     {
         var plain = TypeNumber.Plain(type);
         return byName.GetValueOrDefault(plain)
+            ?? byName.GetValueOrDefault(TypeNumber.Unabbreviated(plain))
             ?? plain.Split('/').Select(half => byName.GetValueOrDefault(half)).FirstOrDefault(found => found is not null);
     }
 
@@ -48,36 +49,23 @@ public sealed class DeviceLibrary
     public IReadOnlyList<string> Nearest(string type, int count = 3)
     {
         var wanted = TypeNumber.Plain(type);
-        return [.. All
-            .Select(device => NearestName(device, wanted))
-            .OrderBy(n => n.Distance)
-            .ThenBy(n => n.Name, StringComparer.Ordinal)
-            .Take(count)
-            .Select(n => n.Name)];
+        return
+        [
+            .. All.Select(device => NearestName(device, wanted))
+                .OrderBy(n => n.Distance)
+                .ThenBy(n => n.Name, StringComparer.Ordinal)
+                .Take(count)
+                .Select(n => n.Name),
+        ];
     }
 
     /// <summary>This library with more devices, which go before those of the same name already in it.</summary>
     public DeviceLibrary With(IEnumerable<Device> devices) => new([.. devices, .. All]);
 
-    private static (string Name, int Distance) NearestName(Device device, string wanted) =>
-        device.AlsoCalled.Prepend(device.Type)
-            .Select(name => (name, TypeNumber.Distance(wanted, TypeNumber.Plain(name))))
-            .MinBy(n => n.Item2);
-
-    private static IEnumerable<Device> ReadFiles()
-    {
-        var assembly = typeof(DeviceLibrary).Assembly;
-        foreach (var name in assembly.GetManifestResourceNames().Where(n => n.EndsWith(".json", StringComparison.Ordinal)).Order())
-        {
-            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
-            foreach (var device in ReadFile(name, reader.ReadToEnd()))
-            {
-                yield return device;
-            }
-        }
-    }
-
-    private static IReadOnlyList<Device> ReadFile(string name, string json)
+    /// <summary>The devices of one data file, checked; docs/add-a-device.md has the format.</summary>
+    /// <param name="name">What to call the file when it is wrong.</param>
+    /// <exception cref="InvalidDataException">Something is missing or impossible; the message says what, by device.</exception>
+    public static IReadOnlyList<Device> Read(string name, string json)
     {
         try
         {
@@ -88,6 +76,27 @@ public sealed class DeviceLibrary
         catch (Exception e) when (e is JsonException or FormatException)
         {
             throw new InvalidDataException($"{name}: {e.Message}", e);
+        }
+    }
+
+    private static (string Name, int Distance) NearestName(Device device, string wanted) =>
+        device
+            .AlsoCalled.Prepend(device.Type)
+            .Select(name => (name, TypeNumber.Distance(wanted, TypeNumber.Plain(name))))
+            .MinBy(n => n.Item2);
+
+    private static IEnumerable<Device> ReadFiles()
+    {
+        var assembly = typeof(DeviceLibrary).Assembly;
+        foreach (
+            var name in assembly.GetManifestResourceNames().Where(n => n.EndsWith(".json", StringComparison.Ordinal)).Order()
+        )
+        {
+            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+            foreach (var device in Read(name, reader.ReadToEnd()))
+            {
+                yield return device;
+            }
         }
     }
 }

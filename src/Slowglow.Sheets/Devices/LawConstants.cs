@@ -21,7 +21,18 @@ public static class LawConstants
     // Everything else scales something and must be above zero.
     private static readonly HashSet<string> MayBeAnySign = ["polarity", "vct", "vto", "ib"];
 
-    private static readonly HashSet<string> MayBeZero = ["rs", "rz", "lambda", "ks", "rout", "roomHigh", "roomLow", "iq", "dropout"];
+    private static readonly HashSet<string> MayBeZero =
+    [
+        "rs",
+        "rz",
+        "lambda",
+        "ks",
+        "rout",
+        "roomHigh",
+        "roomLow",
+        "iq",
+        "dropout",
+    ];
 
     /// <summary>Names of the constants that the kind's law needs.</summary>
     public static IReadOnlyList<string> Of(DeviceKind kind) => Needed[kind];

@@ -1,0 +1,50 @@
+using Slowglow.Sheets.Devices;
+
+namespace Slowglow.Tests.Devices;
+
+/// <summary>
+/// The laws of docs/add-a-device.md for valves, one figure at a time and as plainly as they are written there: slow, obvious, a check
+/// on anything faster. Volts against the cathode, amperes.
+/// </summary>
+internal static class PlainValveLaw
+{
+    /// <summary>ln(1 + e^x), which is x itself when x is large.</summary>
+    public static double SoftPlus(double x) => x > 40 ? x : Math.Log(1 + Math.Exp(x));
+
+    public static double TriodeAnode(Device valve, double anode, double grid)
+    {
+        if (anode <= 0)
+        {
+            return 0;
+        }
+
+        var drive = (1 / valve["mu"]) + ((grid + valve["vct"]) / Math.Sqrt(valve["kvb"] + (anode * anode)));
+        var e = anode / valve["kp"] * SoftPlus(valve["kp"] * drive);
+        return 2 * Math.Pow(e, valve["ex"]) / valve["kg1"];
+    }
+
+    public static double PentodeAnode(Device valve, double anode, double screen, double grid) =>
+        anode <= 0 ? 0 : SpaceTerm(valve, screen, grid) / valve["kg1"] * Math.Atan(anode / valve["kvb"]);
+
+    public static double PentodeScreen(Device valve, double anode, double screen, double grid)
+    {
+        var missed = 1 - (2 / Math.PI * Math.Atan(Math.Max(anode, 0) / valve["kvb"]));
+        return SpaceTerm(valve, screen, grid) / valve["kg2"] * (1 + (valve["ks"] * missed));
+    }
+
+    public static double Grid(Device valve, double grid) =>
+        valve["gg"] * Math.Pow(SoftPlus(valve["cg"] * grid) / valve["cg"], valve["xi"]);
+
+    public static double Rectifier(Device valve, double anode) => anode <= 0 ? 0 : valve["k"] * Math.Pow(anode, 1.5);
+
+    private static double SpaceTerm(Device valve, double screen, double grid)
+    {
+        if (screen <= 0)
+        {
+            return 0;
+        }
+
+        var e = screen / valve["kp"] * SoftPlus(valve["kp"] * ((1 / valve["mu"]) + (grid / screen)));
+        return 2 * Math.Pow(e, valve["ex"]);
+    }
+}

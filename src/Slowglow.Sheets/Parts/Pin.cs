@@ -6,5 +6,6 @@ namespace Slowglow.Sheets.Parts;
 /// <param name="Net">Canonical net. A pin that the sheet leaves unconnected is on a net of its own, named PART.NUMBER.</param>
 public sealed record Pin(string Number, string Electrode, string Net)
 {
-    public bool Is(string name) => name == Number || (Electrode.Length > 0 && name == Electrode);
+    /// <summary>True for its number and its electrode; the first section goes with and without the 1 ("a", "a1").</summary>
+    public bool Is(string name) => name == Number || ElectrodeName.Matches(Electrode, name);
 }

@@ -29,6 +29,6 @@ public sealed record Probe(
         ProbeKind.Ac => SaidAsRipple ? "ripple" : "ac",
         ProbeKind.Ohm => "ohm",
         ProbeKind.Diode => "diode",
-        _ => Quantities.Engineering.Format(Frequency, "Hz").Replace(" ", "", StringComparison.Ordinal),
+        _ => Quantities.Engineering.Format(Frequency, "Hz", 6).Replace(" ", "", StringComparison.Ordinal),
     };
 }

@@ -1,0 +1,28 @@
+using Slowglow.Quantities;
+using Slowglow.Sheets.Devices;
+
+namespace Slowglow.Sheets.Parsing;
+
+/// <summary>How much specimens of a device differ: from its data, or from the sheet.</summary>
+internal static class DeviceSpread
+{
+    /// <summary>The device with the spread that the entry gives, if it gives one.</summary>
+    internal static Device Override(Device device, PartFacts facts)
+    {
+        var given = facts.TakeKeyed(Unit.Percent, "spread");
+        return given.IsGiven && given.Value is >= 0 and < 1
+            ? device with { Spread = device.Spread.Keys.ToDictionary(k => k, _ => given.Value) }
+            : device;
+    }
+
+    internal static void List(string designator, Device device, SheetContext context)
+    {
+        if (device.Spread.Count == 0)
+        {
+            return;
+        }
+
+        var figures = device.Spread.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {Engineering.Format(s.Value * 100, "%", 2)}");
+        context.Assume(designator, "spread between specimens", string.Join(", ", figures), $"one standard deviation, device data of {device.Type}");
+    }
+}

@@ -21,13 +21,12 @@ internal static class DeviceSection
             {
                 findings.Error(entry.Value.Place, $"device {entry.Key.Text} holds {entry.Value.Kind}", "write { like: 1N4007 }, or kind, pinout, law and source");
             }
-            else if (DeviceEntry.Read(entry.Key, new Keys(keys, $"device {entry.Key.Text}", findings), t => own.Find(d => d.Type == t) ?? library.Find(t), library, findings) is { } device)
+            else if (OwnDevice.Read(entry.Key, new Keys(keys, $"device {entry.Key.Text}", findings), t => own.Find(d => d.Type == t) ?? library.Find(t), library, findings) is { } device)
             {
                 own.Add(device);
             }
         }
 
-        var taken = own.Select(d => d.Type).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return own.Count == 0 ? library : new DeviceLibrary([.. own, .. library.All.Where(d => !taken.Contains(d.Type))]);
+        return own.Count == 0 ? library : library.With(own);
     }
 }

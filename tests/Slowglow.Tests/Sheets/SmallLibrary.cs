@@ -7,8 +7,8 @@ internal static class SmallLibrary
 {
     internal static DeviceLibrary Library { get; } = new(
     [
-        Device("12AX7", DeviceKind.Triode, "1 2 a, 2 2 g, 3 2 k, 4 0 h, 5 0 h, 6 1 a, 7 1 g, 8 1 k, 9 0 h", "ECC83"),
-        Device("12AU7", DeviceKind.Triode, "1 2 a, 2 2 g, 3 2 k, 4 0 h, 5 0 h, 6 1 a, 7 1 g, 8 1 k, 9 0 h", "ECC82"),
+        Device("12AX7", DeviceKind.Triode, "1 1 a, 2 1 g, 3 1 k, 4 0 h, 5 0 h, 6 2 a, 7 2 g, 8 2 k, 9 0 ht", "ECC83"),
+        Device("12AU7", DeviceKind.Triode, "1 1 a, 2 1 g, 3 1 k, 4 0 h, 5 0 h, 6 2 a, 7 2 g, 8 2 k, 9 0 ht", "ECC82"),
         Device("EL84", DeviceKind.Pentode, "1 0 nc, 2 1 g, 3 1 k, 4 0 h, 5 0 h, 6 0 nc, 7 1 a, 8 0 nc, 9 1 g2"),
         Device("EZ81", DeviceKind.RectifierValve, "1 1 a, 3 0 k, 4 0 h, 5 0 h, 7 2 a"),
         Device("1N4007", DeviceKind.Diode, "1 1 a, 2 1 k"),

@@ -4,7 +4,7 @@ using Slowglow.Sheets.Yaml;
 namespace Slowglow.Sheets.Parsing;
 
 /// <summary>Reads a pinout: <c>{1: a2, 2: g2, 3: k2, 4: h}</c> or a list of electrodes from pin 1 on.</summary>
-internal static class PinoutText
+internal static class OwnPinout
 {
     internal static IReadOnlyList<DevicePin>? Read(YamlNode? node, string type, FindingList findings)
     {

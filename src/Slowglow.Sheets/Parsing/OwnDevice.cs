@@ -5,7 +5,7 @@ using Slowglow.Sheets.Yaml;
 namespace Slowglow.Sheets.Parsing;
 
 /// <summary>One entry under devices: like another, with what differs; or described from nothing.</summary>
-internal static class DeviceEntry
+internal static class OwnDevice
 {
     private static readonly string[] Known = ["like", "kind", "also", "alsoCalled", "pinout", "pins", "law", "spread", "limits", "source", "note"];
 
@@ -25,7 +25,7 @@ internal static class DeviceEntry
             return null;
         }
 
-        var pinout = PinoutText.Read(keys.Find("pinout") ?? keys.Find("pins"), type.Text, findings) ?? model?.Pinout;
+        var pinout = OwnPinout.Read(keys.Find("pinout") ?? keys.Find("pins"), type.Text, findings) ?? model?.Pinout;
         if (pinout is null)
         {
             findings.Error(type.Place, $"device {type.Text} has no pinout", "write pinout: {1: a, 2: k}");

@@ -41,20 +41,26 @@ internal sealed class OpAmpLaw : Law
         slopes[..16].Clear();
         var supply = volts[Supply];
         var half = Half(supply, constants, out var halfSlope);
-        var middle = constants[(int)Constant.RoomLow] + half;
+        var awake = Lanes.Tanh(Vector256.Max(supply, Lanes.Zero) * (1.0 / 3), out var awakeSlope);
+        awakeSlope = Lanes.Choose(Vector256.GreaterThan(supply, Lanes.Zero), awakeSlope * (1.0 / 3), Lanes.Zero);
+
+        // Between the rooms left at either rail; between the rails themselves when the supply has gone.
+        var skew = 0.5 * (constants[(int)Constant.RoomLow] - constants[(int)Constant.RoomHigh]);
+        var middle = (0.5 * supply) + (skew * awake);
+        var middleSlope = Lanes.All(0.5) + (skew * awakeSlope);
         var stuck = constants[(int)Constant.Stuck];
         var free = Lanes.One - Vector256.Abs(stuck);
         var difference = volts[Positive] - volts[Negative] + constants[(int)Constant.OffsetVolts];
-        var argument = constants[(int)Constant.Gain] * difference / half;
+        var gain = constants[(int)Constant.Gain] * awake;
+        var argument = gain * difference / half;
         var t = Lanes.Tanh(argument, out var tSlope);
         var position = (free * t) + stuck;
         var inside = middle + (half * position);
-        var byInput = free * tSlope * constants[(int)Constant.Gain];
-        var bySupply = halfSlope * (Lanes.One + position - (free * tSlope * argument));
+        var byInput = free * tSlope * gain;
+        var byGain = free * tSlope * difference * constants[(int)Constant.Gain] * awakeSlope;
+        var bySupply = middleSlope + (halfSlope * (position - (free * tSlope * argument))) + byGain;
 
         var siemens = Lanes.One / constants[(int)Constant.OutputOhms];
-        var awake = Lanes.Tanh(Vector256.Max(supply, Lanes.Zero) * (1.0 / 3), out var awakeSlope);
-        awakeSlope = Lanes.Choose(Vector256.GreaterThan(supply, Lanes.Zero), awakeSlope * (1.0 / 3), Lanes.Zero);
         var output = (volts[Out] - inside) * siemens;
         currents[Out] = output;
         slopes[(Out * 4) + Positive] = -byInput * siemens;
@@ -88,7 +94,7 @@ internal sealed class OpAmpLaw : Law
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
         // Linearised by its output: the tangent says where the output would go; the input that gives that output is the next point.
-        var half = Half(before[Supply], constants, out _);
+        var half = Vector256.Max(Half(before[Supply], constants, out _), Half(volts[Supply], constants, out _));
         var gain = constants[(int)Constant.Gain];
         var offset = constants[(int)Constant.OffsetVolts];
         var was = gain * (before[Positive] - before[Negative] + offset) / half;
@@ -108,6 +114,13 @@ internal sealed class OpAmpLaw : Law
         // Small steps in the linear part are left as they are.
         var near = Vector256.LessThan(Vector256.Abs(wants - was), Lanes.All(0.5));
         next = Lanes.Choose(near, wants, next);
+
+        // While the supply is still on its way, wait in the middle.
+        var moving = Vector256.GreaterThan(
+            Vector256.Abs(volts[Supply] - before[Supply]),
+            Lanes.All(0.5) + (0.2 * Vector256.Abs(volts[Supply]))
+        );
+        next = Lanes.Choose(moving, Lanes.Zero, next);
         volts[Positive] += (next - wants) * half / gain;
     }
 }

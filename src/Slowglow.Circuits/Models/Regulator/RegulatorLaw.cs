@@ -61,13 +61,35 @@ internal sealed class RegulatorLaw : Law
         slopes[3] = byAim;
     }
 
+    /// <summary>
+    /// Between passing nothing and passing all it can, both without slope, the law is a steep line: steps are taken in the current it
+    /// is asked for, and enter the line where they meet it.
+    /// </summary>
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
-        // In the limit or reverse the slope is nothing and tangents run away: a few volts at a time.
-        for (var p = 0; p < 2; p++)
-        {
-            var stride = Lanes.All(3) + (0.5 * Vector256.Abs(before[p]));
-            volts[p] = Vector256.Min(Vector256.Max(volts[p], before[p] - stride), before[p] + stride);
-        }
+        var sign = constants[(int)Constant.Polarity];
+        var limit = constants[(int)Constant.LimitAmps];
+        var ohms = constants[(int)Constant.OutputOhms];
+        var aim = Aim(sign * volts[0], constants);
+        var was = (Aim(sign * before[0], constants) - (sign * before[1])) / ohms;
+        var wants = (aim - (sign * volts[1])) / ohms;
+
+        var next = wants;
+        var wasOff = Vector256.LessThanOrEqual(was, Lanes.Zero);
+        next = Lanes.Choose(wasOff, Vector256.Min(wants, 0.02 * limit), next);
+        var wasFull = Vector256.GreaterThan(was, 1.5 * limit);
+        next = Lanes.Choose(wasFull, Vector256.Max(wants, 0.5 * limit), next);
+        var active = ~(wasOff | wasFull);
+        next = Lanes.Choose(active, Vector256.Min(Vector256.Max(wants, Lanes.All(-20 * SoftAmps)), Vector256.Max(2 * was, 1.6 * limit)), next);
+        volts[1] = sign * (aim - (next * ohms));
+    }
+
+    /// <summary>Volts it would hold without load.</summary>
+    private static Lane Aim(Lane input, ReadOnlySpan<Lane> constants)
+    {
+        var set = constants[(int)Constant.Volts];
+        var left = input - constants[(int)Constant.DropoutVolts];
+        var difference = set - left;
+        return 0.5 * (set + left - Vector256.Sqrt((difference * difference) + Lanes.All(Corner * Corner)));
     }
 }

@@ -15,7 +15,7 @@ public static class Pinout
     }
 
     /// <summary>Electrodes that carry no signal, or that every section of an envelope shares.</summary>
-    private static bool IsShared(string electrode) => electrode is "h" or "ht" or "nc" or "ic" or "is" or "v+" or "v-";
+    private static bool IsShared(string electrode) => electrode is "h" or "ht" or "f" or "nc" or "ic" or "is" or "v+" or "v-";
 
     private static DevicePin ReadPin(string word)
     {

@@ -8,8 +8,8 @@ namespace Slowglow.Solving;
 /// </summary>
 public sealed class CycleSolver
 {
-    private const int MostCycles = 40;
     private const int MostNewton = 40;
+    private const int DampedNewton = 40;
     private readonly Equations equations;
     private readonly int stepsPerCycle;
     private readonly LaneSystem system;
@@ -23,6 +23,8 @@ public sealed class CycleSolver
     private readonly Lane[] earlier;
     private readonly Lane[] before;
     private readonly Lane[] wave;
+    private readonly Lane[] guess;
+    private readonly Lane[] rest;
     private uint working;
 
     /// <param name="stepsPerCycle">Time steps in a period, at least 8.</param>
@@ -42,6 +44,8 @@ public sealed class CycleSolver
         earlier = new Lane[columns.States];
         before = new Lane[equations.Unknowns];
         wave = new Lane[stepsPerCycle * equations.Unknowns];
+        guess = new Lane[equations.Unknowns];
+        rest = new Lane[equations.Unknowns];
     }
 
     /// <summary>Solves all problems at <paramref name="frequency"/> hertz.</summary>
@@ -82,10 +86,10 @@ public sealed class CycleSolver
             shots[lane] = new Shooting(group[lane], equations);
         }
 
-        for (var cycle = 0; cycle < MostCycles && shots.Any(s => !s.Finished); cycle++)
+        while (shots.Any(s => !s.Finished))
         {
             cancel.ThrowIfCancellationRequested();
-            RunCycle(shots, withParameters: false);
+            RunCycle(shots, withStates: shots.Any(s => s is { Finished: false, Running: false }), withParameters: false);
             for (var lane = 0; lane < Lanes.Width; lane++)
             {
                 shots[lane].Judge(columns, latest, system.X, lane, (working & (1u << lane)) != 0);
@@ -93,14 +97,14 @@ public sealed class CycleSolver
         }
 
         var spread = group.Any(p => p.WithSpread);
-        RunCycle(shots, spread);
+        RunCycle(shots, spread, spread);
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
             Unload(group[lane], shots[lane], lane, spread && group[lane].WithSpread);
         }
     }
 
-    private void RunCycle(Shooting[] shots, bool withParameters)
+    private void RunCycle(Shooting[] shots, bool withStates, bool withParameters)
     {
         for (var m = 0; m < latest.Length; m++)
         {
@@ -121,7 +125,11 @@ public sealed class CycleSolver
             var rule = k == 1 ? euler : second;
             var swing = Math.Sin(2 * Math.PI * k / stepsPerCycle);
             TimeStep(rule, swing, k);
-            columns.Step(rule, swing, latest, earlier, 1.0 / stepsPerCycle);
+            if (withStates)
+            {
+                columns.Step(rule, swing, latest, earlier, 1.0 / stepsPerCycle);
+            }
+
             rule.Update(system.X, latest, earlier);
             system.X.CopyTo(wave.AsSpan((k - 1) * system.X.Length));
         }
@@ -130,7 +138,6 @@ public sealed class CycleSolver
     private void TimeStep(StepRule rule, double swing, int k)
     {
         var n = system.X.Length;
-        var guess = new Lane[n];
         for (var r = 0; r < n; r++)
         {
             guess[r] = k > 2 ? (2 * system.X[r]) - before[r] : system.X[r];
@@ -142,17 +149,20 @@ public sealed class CycleSolver
         {
             // Extrapolation past a kink misleads: once more from the last step itself.
             settled |= Newton(rule, swing, before, MostNewton);
+        }
+
+        if (settled != working)
+        {
+            settled |= Newton(rule, swing, before, MostNewton, DampedNewton);
             working &= settled;
         }
 
-        // Factors of the settled point, for the columns.
-        system.Factors.Factor();
+        FactorAtSolution(rule);
     }
 
-    /// <summary>Leaves the matrix of the last evaluation stamped but not factored; returns the lanes that settled.</summary>
-    private uint Newton(StepRule rule, double swing, ReadOnlySpan<Lane> guess, int most)
+    /// <summary>Newton at one instant; returns the lanes that settled.</summary>
+    private uint Newton(StepRule rule, double swing, ReadOnlySpan<Lane> guess, int most, int damped = 0)
     {
-        var rest = new Lane[system.X.Length];
         for (var r = 0; r < rest.Length; r++)
         {
             rest[r] = steady[r] + (swing * swinging[r]);
@@ -161,10 +171,11 @@ public sealed class CycleSolver
         rule.PushHistory(latest, earlier, rest);
         system.Linearise(guess);
         system.Evaluate();
+        Damp(rule, guess, damped);
         uint settled = 0;
         for (var n = 0; n < most; n++)
         {
-            Stamp(rule, rest);
+            Stamp(rule);
             system.Factors.Factor();
             system.Factors.Solve(system.X);
             system.Advance();
@@ -176,13 +187,39 @@ public sealed class CycleSolver
             }
         }
 
-        Array.Copy(rule.Linear, system.Factors.Values, rule.Linear.Length);
-        Span<Lane> unused = stackalloc Lane[system.X.Length];
-        system.StampElements(system.Factors.Values, unused);
         return settled & working;
     }
 
-    private void Stamp(StepRule rule, Lane[] rest)
+    /// <summary>Factors of the settled point, for the columns.</summary>
+    private void FactorAtSolution(StepRule rule)
+    {
+        Array.Copy(rule.Linear, system.Factors.Values, rule.Linear.Length);
+        system.StampElements(system.Factors.Values, rest);
+        system.Factors.Factor();
+    }
+
+    /// <summary>Third steps only, without judging: out of a ring that full steps run round in.</summary>
+    private void Damp(StepRule rule, ReadOnlySpan<Lane> guess, int steps)
+    {
+        Span<Lane> from = stackalloc Lane[steps > 0 ? guess.Length : 0];
+        guess[..from.Length].CopyTo(from);
+        for (var n = 0; n < steps; n++)
+        {
+            Stamp(rule);
+            system.Factors.Factor();
+            system.Factors.Solve(system.X);
+            for (var r = 0; r < from.Length; r++)
+            {
+                from[r] += (1.0 / 3) * (system.X[r] - from[r]);
+                system.X[r] = from[r];
+            }
+
+            system.Advance();
+            system.Evaluate();
+        }
+    }
+
+    private void Stamp(StepRule rule)
     {
         Array.Copy(rule.Linear, system.Factors.Values, rule.Linear.Length);
         Array.Copy(rest, system.X, rest.Length);

@@ -8,16 +8,27 @@ namespace Slowglow.Solving;
 /// </summary>
 internal sealed class Shooting(CycleProblem problem, Equations equations)
 {
+    /// <summary>Times that the residual may rise before steps are cut: Newton often goes up before it comes down.</summary>
+    private const int Patience = 2;
+    private const int SearchCycles = 16;
+    private const int RunningCycles = 60;
+    private const int MostCycles = SearchCycles + RunningCycles + 20;
+
     private double[] baseStates = [];
     private double[] step = [];
     private double baseResidual = double.PositiveInfinity;
     private double factor = 1;
+    private int rested;
+    private int risen;
 
     public double[] States { get; private set; } = [.. problem.States];
     public double[] Start { get; private set; } = [.. problem.Start];
     public bool Finished { get; private set; }
     public bool Settled { get; private set; }
     public int Cycles { get; private set; }
+
+    /// <summary>True while the unit is left to run, cycle after cycle, because the search went round in circles.</summary>
+    public bool Running => rested > 0 && rested <= RunningCycles;
     public int Restless { get; private set; } = -1;
 
     /// <summary>I - d(end)/d(start), row major.</summary>
@@ -44,6 +55,18 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         }
 
         Cycles++;
+        if (Cycles >= MostCycles)
+        {
+            Finished = true;
+            return;
+        }
+
+        if (Cycles == SearchCycles || Running)
+        {
+            Run(end, x, lane, working);
+            return;
+        }
+
         var n = States.Length;
         var residual = new double[n];
         double norm = 0;
@@ -60,11 +83,16 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
             return;
         }
 
-        if (norm > baseResidual && factor > 0.05 && step.Length > 0)
+        if (norm > baseResidual && factor > 0.05 && step.Length > 0 && ++risen > Patience)
         {
             factor /= 2;
             States = [.. baseStates.Select((s, m) => s + (factor * step[m]))];
             return;
+        }
+
+        if (norm <= baseResidual)
+        {
+            risen = 0;
         }
 
         Take(columns, lane, residual, norm, [.. x.Select(v => v.GetElement(lane))]);
@@ -97,6 +125,22 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         if (largest < 1e-4)
         {
             (Finished, Settled, Restless) = (true, true, -1);
+        }
+    }
+
+    /// <summary>Takes the end of the cycle as the next beginning.</summary>
+    private void Run(Lane[] end, Lane[] x, int lane, bool working)
+    {
+        rested++;
+        (baseResidual, factor, step) = (double.PositiveInfinity, 1, []);
+        if (working)
+        {
+            States = [.. end.Select(s => s.GetElement(lane))];
+            Start = [.. x.Select(v => v.GetElement(lane))];
+        }
+        else
+        {
+            Finished = true;
         }
     }
 

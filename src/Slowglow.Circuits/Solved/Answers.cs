@@ -57,18 +57,21 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
         return new Answer(AnswerKind.Value, loading * (world.MeanAt(red) - world.MeanAt(black)), spread);
     }
 
-    private static Answer Ac(WorldState world, int red, int black)
+    private Answer Ac(WorldState world, int red, int black)
     {
-        var rms = world.RmsBetween(red, black);
-        var redRms = world.RmsBetween(red, -1);
-        var blackRms = world.RmsBetween(black, -1);
+        if (world.OhmsBetween(red, black) > FloatingOhms)
+        {
+            return Answer.None(AnswerKind.Floating);
+        }
 
-        // Of two nets that both move, the difference is taken to vary as their own figures do.
-        var sum = redRms + blackRms;
-        var share = sum > 0 ? rms / sum : 0;
-        var spread = Combine(world.RmsSpread, world.Unknowns, red, black < 0 ? 1 : share, black, share);
+        var rms = world.RmsBetween(red, black);
+
+        // Between two nets that both move (a winding) the volts go with the mains; what else moves them is small beside that.
+        var spread = black < 0 ? Combine(world.RmsSpread, world.Unknowns, red, 1, -1, 0) : WithMains(rms);
         return new Answer(AnswerKind.Value, rms, spread);
     }
+
+    private double[] WithMains(double value) => [.. circuit.Parameters.Select(p => p.Part == "mains" ? p.Sigma * value : 0)];
 
     private static double[] Combine(float[] table, int unknowns, int red, double redWeight, int black, double blackWeight)
     {
@@ -96,8 +99,7 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
         }
 
         var amps = new WorldSolver(circuit).InletAmps(world);
-        double[] spread = [.. circuit.Parameters.Select(p => p.Part == "mains" ? p.Sigma * amps : 0)];
-        return new Answer(AnswerKind.Value, amps, spread);
+        return new Answer(AnswerKind.Value, amps, WithMains(amps));
     }
 
     private Answer Level(WorldState world, int red, int black, double frequency)

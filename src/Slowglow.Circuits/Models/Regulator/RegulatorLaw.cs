@@ -36,14 +36,7 @@ internal sealed class RegulatorLaw : Law
         var output = sign * volts[1];
         var working = constants[(int)Constant.Working];
 
-        // Smaller of the set volts and what the input leaves, with a rounded corner.
-        var set = constants[(int)Constant.Volts];
-        var left = input - constants[(int)Constant.DropoutVolts];
-        var difference = set - left;
-        var root = Vector256.Sqrt((difference * difference) + Lanes.All(Corner * Corner));
-        var aim = 0.5 * (set + left - root);
-        var aimByInput = 0.5 * (Lanes.One + (difference / root));
-
+        var aim = Aim(input, constants, out var aimByInput);
         var siemens = Lanes.One / constants[(int)Constant.OutputOhms];
         var soft = SoftAmps * Lanes.SoftPlus((aim - output) * siemens * (1 / SoftAmps), out var sigma);
         var limit = constants[(int)Constant.LimitAmps];
@@ -70,26 +63,30 @@ internal sealed class RegulatorLaw : Law
         var sign = constants[(int)Constant.Polarity];
         var limit = constants[(int)Constant.LimitAmps];
         var ohms = constants[(int)Constant.OutputOhms];
-        var aim = Aim(sign * volts[0], constants);
-        var was = (Aim(sign * before[0], constants) - (sign * before[1])) / ohms;
+        var aim = Aim(sign * volts[0], constants, out _);
         var wants = (aim - (sign * volts[1])) / ohms;
+        var was = (Aim(sign * before[0], constants, out var byInput) - (sign * before[1])) / ohms;
 
-        var next = wants;
+        // The tangent knows nothing of the corner: what it foretells is a current.
+        var foretold = was + (sign * ((byInput * (volts[0] - before[0])) - (volts[1] - before[1])) / ohms);
+        var next = foretold;
         var wasOff = Vector256.LessThanOrEqual(was, Lanes.Zero);
         next = Lanes.Choose(wasOff, Vector256.Min(wants, 0.02 * limit), next);
         var wasFull = Vector256.GreaterThan(was, 1.5 * limit);
         next = Lanes.Choose(wasFull, Vector256.Max(wants, 0.5 * limit), next);
         var active = ~(wasOff | wasFull);
-        next = Lanes.Choose(active, Vector256.Min(Vector256.Max(wants, Lanes.All(-20 * SoftAmps)), Vector256.Max(2 * was, 1.6 * limit)), next);
+        next = Lanes.Choose(active, Vector256.Min(Vector256.Max(foretold, Lanes.All(-20 * SoftAmps)), Vector256.Max(2 * was, 1.6 * limit)), next);
         volts[1] = sign * (aim - (next * ohms));
     }
 
-    /// <summary>Volts it would hold without load.</summary>
-    private static Lane Aim(Lane input, ReadOnlySpan<Lane> constants)
+    /// <summary>Volts it would hold without load: the smaller of the set volts and what the input leaves, with a rounded corner.</summary>
+    private static Lane Aim(Lane input, ReadOnlySpan<Lane> constants, out Lane byInput)
     {
         var set = constants[(int)Constant.Volts];
         var left = input - constants[(int)Constant.DropoutVolts];
         var difference = set - left;
-        return 0.5 * (set + left - Vector256.Sqrt((difference * difference) + Lanes.All(Corner * Corner)));
+        var root = Vector256.Sqrt((difference * difference) + Lanes.All(Corner * Corner));
+        byInput = 0.5 * (Lanes.One + (difference / root));
+        return 0.5 * (set + left - root);
     }
 }

@@ -78,13 +78,15 @@ internal sealed class BjtLaw : Law
             sign * (volts[1] - volts[0]),
             constants[(int)Constant.SaturationAmps]
         );
-        var alive =
-            constants[(int)Constant.Transport] + constants[(int)Constant.BaseEmitter] + constants[(int)Constant.BaseCollector];
-        var limit = Vector256.GreaterThan(alive, Lanes.Zero);
-        var base0 = sign * vbe;
-        var collector = sign * (vbe - vbc);
-        volts[1] = Lanes.Choose(limit, base0, volts[1]);
-        volts[0] = Lanes.Choose(limit, collector, volts[0]);
+
+        // A junction that is open needs no holding, and held it would creep.
+        var transport = constants[(int)Constant.Transport];
+        var emitter = Vector256.GreaterThan(transport + constants[(int)Constant.BaseEmitter], Lanes.Zero);
+        var collector = Vector256.GreaterThan(transport + constants[(int)Constant.BaseCollector], Lanes.Zero);
+        vbe = Lanes.Choose(emitter, vbe, sign * volts[1]);
+        vbc = Lanes.Choose(collector, vbc, sign * (volts[1] - volts[0]));
+        volts[1] = sign * vbe;
+        volts[0] = sign * (vbe - vbc);
     }
 
     /// <summary>Logarithmic steps above the knee of a junction; used by every exponential without a series resistance.</summary>

@@ -31,9 +31,9 @@ internal sealed class PentodeLaw : Law
 
     public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
     {
-        var anode = Vector256.Max(volts[0], Lanes.Zero);
+        var anode = TriodeLaw.Positive(volts[0], out var positive);
         var grid = volts[1];
-        var screen = Vector256.Max(volts[2], Lanes.All(1e-2));
+        var screen = TriodeLaw.Positive(volts[2], out var screenPositive) + Lanes.All(1e-3);
         var emission = constants[(int)Constant.Emission];
         var kp = constants[(int)Constant.Kp];
         var soft = Lanes.SoftPlus(kp * ((Lanes.One / constants[(int)Constant.Mu]) + (grid / screen)), out var sigma);
@@ -44,12 +44,12 @@ internal sealed class PentodeLaw : Law
 
         var kvb = constants[(int)Constant.Kvb];
         var angle = Lanes.ArcTan(anode / kvb);
-        var angleSlope = kvb / ((kvb * kvb) + (anode * anode));
+        var angleSlope = positive * kvb / ((kvb * kvb) + (anode * anode));
         var perKg1 = Lanes.One / constants[(int)Constant.Kg1];
         currents[0] = space * angle * perKg1;
         slopes[0] = space * angleSlope * perKg1;
         slopes[1] = perDrive * byGrid * angle * perKg1;
-        slopes[2] = perDrive * byScreen * angle * perKg1;
+        slopes[2] = perDrive * byScreen * screenPositive * angle * perKg1;
 
         TriodeLaw.GridCurrent(grid, constants[(int)Constant.GridAmps] * emission, constants[(int)Constant.GridSharpness],
             constants[(int)Constant.GridExponent], out currents[1], out slopes[4]);
@@ -60,7 +60,7 @@ internal sealed class PentodeLaw : Law
         currents[2] = space * share;
         slopes[6] = -space * rise * (2 / Math.PI) * angleSlope / constants[(int)Constant.Kg2];
         slopes[7] = perDrive * byGrid * share;
-        slopes[8] = perDrive * byScreen * share;
+        slopes[8] = perDrive * byScreen * screenPositive * share;
     }
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)

@@ -17,11 +17,11 @@ internal sealed class RectifierLaw : Law
 
     public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
     {
-        var v = Vector256.Max(volts[0], Lanes.Zero);
+        var v = TriodeLaw.Positive(volts[0], out var positive);
         var k = constants[(int)Constant.Perveance] * constants[(int)Constant.Emission];
         var root = Vector256.Sqrt(v);
         currents[0] = k * v * root;
-        slopes[0] = 1.5 * k * root;
+        slopes[0] = 1.5 * k * root * positive;
     }
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)

@@ -30,7 +30,7 @@ internal sealed class TriodeLaw : Law
 
     public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
     {
-        var anode = Vector256.Max(volts[0], Lanes.Zero);
+        var anode = Positive(volts[0], out var positive);
         var grid = volts[1];
         var emission = constants[(int)Constant.Emission];
         var kp = constants[(int)Constant.Kp];
@@ -42,11 +42,23 @@ internal sealed class TriodeLaw : Law
         var byAnode = (soft / kp) - (sigma * v * anode * anode / (root * root * root));
         var current = PowerLaw(drive, constants[(int)Constant.Ex], 2 * emission / constants[(int)Constant.Kg1], out var perDrive);
         currents[0] = current;
-        slopes[0] = perDrive * byAnode;
+        slopes[0] = perDrive * byAnode * positive;
         slopes[1] = perDrive * byGrid;
         GridCurrent(grid, constants[(int)Constant.GridAmps] * emission, constants[(int)Constant.GridSharpness],
             constants[(int)Constant.GridExponent], out currents[1], out slopes[3]);
         slopes[2] = Lanes.Zero;
+    }
+
+    /// <summary>x where it is positive, next to nothing where it is not, with a rounded corner of 20 mV; and its slope.</summary>
+    internal static Lane Positive(Lane x, out Lane slope)
+    {
+        const double Corner = 0.02;
+        var root = Vector256.Sqrt((x * x) + Lanes.All(Corner * Corner));
+        var negative = Vector256.LessThan(x, Lanes.Zero);
+        slope = 0.5 * (Lanes.One + (x / root));
+
+        // For negative x the plain sum loses its digits.
+        return Lanes.Choose(negative, 0.5 * Corner * Corner * Lanes.One / (root - x), 0.5 * (x + root));
     }
 
     /// <summary>factor x^exponent for x &gt;= 0, and its slope.</summary>

@@ -51,20 +51,29 @@ public sealed class CycleSolver
     /// <summary>Solves all problems at <paramref name="frequency"/> hertz.</summary>
     public void Solve(IReadOnlyList<CycleProblem> problems, double frequency, CancellationToken cancel = default)
     {
-        for (var first = 0; first < problems.Count; first += Lanes.Width)
-        {
-            cancel.ThrowIfCancellationRequested();
-            var group = new CycleProblem[Lanes.Width];
-            for (var lane = 0; lane < Lanes.Width; lane++)
-            {
-                group[lane] = problems[Math.Min(first + lane, problems.Count - 1)];
-            }
+        var hard = new List<CycleProblem>();
+        InGroups(problems, Shooting.SearchCycles, hard);
 
-            SolveGroup(group, 1 / frequency / stepsPerCycle, cancel);
+        // The few that need patience share their lanes, instead of holding up three others each.
+        InGroups(hard, Shooting.MostCycles, []);
+
+        void InGroups(IReadOnlyList<CycleProblem> some, int most, List<CycleProblem> unfinished)
+        {
+            for (var first = 0; first < some.Count; first += Lanes.Width)
+            {
+                cancel.ThrowIfCancellationRequested();
+                var group = new CycleProblem[Lanes.Width];
+                for (var lane = 0; lane < Lanes.Width; lane++)
+                {
+                    group[lane] = some[Math.Min(first + lane, some.Count - 1)];
+                }
+
+                SolveGroup(group, 1 / frequency / stepsPerCycle, most, unfinished, cancel);
+            }
         }
     }
 
-    private void SolveGroup(CycleProblem[] group, double step, CancellationToken cancel)
+    private void SolveGroup(CycleProblem[] group, double step, int most, List<CycleProblem> unfinished, CancellationToken cancel)
     {
         for (var s = 0; s < equations.Slots; s++)
         {
@@ -86,7 +95,7 @@ public sealed class CycleSolver
             shots[lane] = new Shooting(group[lane], equations);
         }
 
-        while (shots.Any(s => !s.Finished))
+        for (var cycle = 0; cycle < most && shots.Any(s => !s.Finished); cycle++)
         {
             cancel.ThrowIfCancellationRequested();
             RunCycle(shots, withStates: shots.Any(s => s is { Finished: false, Running: false }), withParameters: false);
@@ -94,6 +103,11 @@ public sealed class CycleSolver
             {
                 shots[lane].Judge(columns, latest, system.X, lane, (working & (1u << lane)) != 0);
             }
+        }
+
+        if (most < Shooting.MostCycles)
+        {
+            unfinished.AddRange(group.Distinct().Where((p, _) => !shots[Array.IndexOf(group, p)].Finished));
         }
 
         var spread = group.Any(p => p.WithSpread);

@@ -24,10 +24,11 @@ internal sealed class LaneFactors(SparsePattern pattern)
                 {
                     var l = v[lower[n]] * reciprocal;
                     v[lower[n]] = l;
+                    var minus = -l;
                     var t = target + pattern.TargetStart[n];
                     for (var m = 0; m < count; m++)
                     {
-                        v[t[m]] -= l * v[upper[u0 + m]];
+                        v[t[m]] = Vector256.FusedMultiplyAdd(minus, v[upper[u0 + m]], v[t[m]]);
                     }
                 }
             }
@@ -44,10 +45,10 @@ internal sealed class LaneFactors(SparsePattern pattern)
         {
             for (var k = 0; k < pattern.Size; k++)
             {
-                var y = x[order[k]];
+                var minus = -x[order[k]];
                 for (var n = lowerStart[k]; n < lowerStart[k + 1]; n++)
                 {
-                    x[row[n]] -= v[lower[n]] * y;
+                    x[row[n]] = Vector256.FusedMultiplyAdd(v[lower[n]], minus, x[row[n]]);
                 }
             }
 
@@ -56,36 +57,11 @@ internal sealed class LaneFactors(SparsePattern pattern)
                 var sum = x[order[k]];
                 for (var n = upperStart[k]; n < upperStart[k + 1]; n++)
                 {
-                    sum -= v[upper[n]] * x[column[n]];
+                    sum = Vector256.FusedMultiplyAdd(v[upper[n]], -x[column[n]], sum);
                 }
 
                 x[order[k]] = sum * inv[k];
             }
-        }
-    }
-
-    /// <summary>Solves with the transposed matrix, in place.</summary>
-    public void SolveTransposed(Span<Lane> x)
-    {
-        for (var k = 0; k < pattern.Size; k++)
-        {
-            var y = x[pattern.Order[k]] * inverse[k];
-            x[pattern.Order[k]] = y;
-            for (var n = pattern.UpperStart[k]; n < pattern.UpperStart[k + 1]; n++)
-            {
-                x[pattern.UpperColumn[n]] -= Values[pattern.UpperPosition[n]] * y;
-            }
-        }
-
-        for (var k = pattern.Size - 1; k >= 0; k--)
-        {
-            var sum = x[pattern.Order[k]];
-            for (var n = pattern.LowerStart[k]; n < pattern.LowerStart[k + 1]; n++)
-            {
-                sum -= Values[pattern.LowerPosition[n]] * x[pattern.LowerRow[n]];
-            }
-
-            x[pattern.Order[k]] = sum;
         }
     }
 }

@@ -14,6 +14,7 @@ internal sealed class LaneSystem
     private const double CurrentTolerance = 1e-10;
     private const double RelativeTolerance = 1e-6;
 
+    private readonly Element[] elements;
     private readonly int[][] branchPositions;
     private readonly int[][] elementPositions;
     private readonly int[] portStart;
@@ -27,6 +28,7 @@ internal sealed class LaneSystem
     public LaneSystem(Equations equations)
     {
         Equations = equations;
+        elements = [.. equations.Elements];
         Factors = new LaneFactors(equations.Pattern);
         Slots = new Lane[equations.Slots];
         X = new Lane[equations.Unknowns];
@@ -148,9 +150,9 @@ internal sealed class LaneSystem
     /// <summary>Takes the port voltages of one lane (or all, with lane &lt; 0) from <paramref name="x"/> as the point to linearise at.</summary>
     public void Linearise(ReadOnlySpan<Lane> x, int lane = -1)
     {
-        for (var e = 0; e < Equations.Elements.Count; e++)
+        for (var e = 0; e < elements.Length; e++)
         {
-            var rows = Equations.Elements[e].Rows;
+            var rows = elements[e].Rows;
             var reference = At(x, rows[^1]);
             for (var p = 0; p < rows.Length - 1; p++)
             {
@@ -173,9 +175,9 @@ internal sealed class LaneSystem
     /// <summary>Evaluates all elements where they were linearised.</summary>
     public void Evaluate()
     {
-        for (var e = 0; e < Equations.Elements.Count; e++)
+        for (var e = 0; e < elements.Length; e++)
         {
-            var element = Equations.Elements[e];
+            var element = elements[e];
             element.Law.Evaluate(
                 portVolts.AsSpan(portStart[e], element.Law.Ports),
                 Slots.AsSpan(element.Slot, element.Law.Constants),
@@ -189,7 +191,7 @@ internal sealed class LaneSystem
     public void ConstantEffect(int element, int constant, Lane amount, Span<Lane> effect)
     {
         const double Fraction = 1e-3;
-        var use = Equations.Elements[element];
+        var use = elements[element];
         var ports = use.Law.Ports;
         Span<Lane> constants = stackalloc Lane[use.Law.Constants];
         Span<Lane> unused = stackalloc Lane[ports * ports];
@@ -205,7 +207,7 @@ internal sealed class LaneSystem
     /// <summary>Adds the tangents of all elements to the matrix and their remainders to the right side.</summary>
     public void StampElements(Lane[] matrix, Span<Lane> rightSide)
     {
-        for (var e = 0; e < Equations.Elements.Count; e++)
+        for (var e = 0; e < elements.Length; e++)
         {
             StampElement(e, matrix, rightSide);
         }
@@ -213,7 +215,7 @@ internal sealed class LaneSystem
 
     private void StampElement(int e, Lane[] matrix, Span<Lane> rightSide)
     {
-        var rows = Equations.Elements[e].Rows;
+        var rows = elements[e].Rows;
         var n = rows.Length;
         var positions = elementPositions[e];
         var total = Lanes.Zero;
@@ -258,9 +260,9 @@ internal sealed class LaneSystem
     public void Advance()
     {
         Span<Lane> room = stackalloc Lane[MostPorts];
-        for (var e = 0; e < Equations.Elements.Count; e++)
+        for (var e = 0; e < elements.Length; e++)
         {
-            var element = Equations.Elements[e];
+            var element = elements[e];
             var ports = element.Law.Ports;
             var start = portStart[e];
             var reference = At(X, element.Rows[^1]);
@@ -320,12 +322,12 @@ internal sealed class LaneSystem
 
     /// <summary>Element currents at the last evaluation, by element and port.</summary>
     public ReadOnlySpan<Lane> CurrentsOf(int element) =>
-        currents.AsSpan(portStart[element], Equations.Elements[element].Law.Ports);
+        currents.AsSpan(portStart[element], elements[element].Law.Ports);
 
     /// <summary>Element slopes at the last evaluation.</summary>
     public ReadOnlySpan<Lane> SlopesOf(int element)
     {
-        var ports = Equations.Elements[element].Law.Ports;
+        var ports = elements[element].Law.Ports;
         return slopes.AsSpan(slopeStart[element], ports * ports);
     }
 }

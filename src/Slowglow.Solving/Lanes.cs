@@ -80,15 +80,21 @@ public static class Lanes
     /// </summary>
     public static Lane Omega(Lane z)
     {
+        if (Vector256.LessThanAll(z, All(-36)))
+        {
+            return Exp(z);
+        }
+
         var high = Vector256.Max(z, One);
+        var e = Exp(Vector256.Min(z, One));
         var w = Choose(
             Vector256.GreaterThan(z, One),
-            high - (Log(high) * (One - (One / (One + high)))),
-            Exp(Vector256.Min(z, One) - (Exp(Vector256.Min(z, One)) / (One + Exp(Vector256.Min(z, One)))))
+            high - (Log(high) * (high / (One + high))),
+            e * Exp(-e / (One + e))
         );
         w = OmegaStep(z, w);
         w = OmegaStep(z, w);
-        return Choose(Vector256.LessThan(z, All(-36)), Exp(z), w);
+        return Choose(Vector256.LessThan(z, All(-36)), e, w);
     }
 
     private static Lane OmegaStep(Lane z, Lane w)

@@ -10,9 +10,9 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
 {
     /// <summary>Times that the residual may rise before steps are cut: Newton often goes up before it comes down.</summary>
     private const int Patience = 2;
-    private const int SearchCycles = 16;
+    public const int SearchCycles = 12;
     private const int RunningCycles = 60;
-    private const int MostCycles = SearchCycles + RunningCycles + 20;
+    public const int MostCycles = SearchCycles + RunningCycles + 20;
 
     private double[] baseStates = [];
     private double[] step = [];

@@ -4,11 +4,37 @@ namespace Slowglow.Solving;
 /// A rule of time stepping for the four worlds loaded: the linear matrix it needs and how states enter and leave. Backward Euler for
 /// the first step of a cycle (it needs one past state only), the second-order backward formula for the rest.
 /// </summary>
-internal sealed class StepRule(Equations equations, double rateOverStep, double first, double second)
+internal sealed class StepRule
 {
-    private readonly Lane[] push = new Lane[equations.StorageBranches.Count];
-    private readonly Lane[] perVolt = new Lane[equations.StorageBranches.Count];
-    private readonly Lane[] perHistory = new Lane[equations.StorageBranches.Count];
+    private readonly Equations equations;
+    private readonly double rateOverStep;
+    private readonly double first;
+    private readonly double second;
+    private readonly Lane[] push;
+    private readonly Lane[] perVolt;
+    private readonly Lane[] perHistory;
+
+    // Rows and weights of the branches with states, end to end: this is walked through for every column at every step.
+    private readonly int[] start;
+    private readonly int[] rows;
+    private readonly double[] weights;
+
+    private StepRule(Equations equations, double rateOverStep, double first, double second)
+    {
+        (this.equations, this.rateOverStep, this.first, this.second) = (equations, rateOverStep, first, second);
+        var branches = equations.StorageBranches.Select(b => equations.Branches[b]).ToList();
+        push = new Lane[branches.Count];
+        perVolt = new Lane[branches.Count];
+        perHistory = new Lane[branches.Count];
+        start = new int[branches.Count + 1];
+        for (var m = 0; m < branches.Count; m++)
+        {
+            start[m + 1] = start[m] + branches[m].Rows.Length;
+        }
+
+        rows = [.. branches.SelectMany(b => b.Rows)];
+        weights = [.. branches.SelectMany(b => b.Weights)];
+    }
 
     public static StepRule BackwardEuler(Equations equations) => new(equations, 1, 1, 0);
 
@@ -56,8 +82,11 @@ internal sealed class StepRule(Equations equations, double rateOverStep, double 
     {
         for (var m = 0; m < push.Length; m++)
         {
-            var branch = equations.Branches[equations.StorageBranches[m]];
-            LaneSystem.Push(branch, push[m] * History(latest[m], earlier[m]), rightSide);
+            var current = push[m] * History(latest[m], earlier[m]);
+            for (var k = start[m]; k < start[m + 1]; k++)
+            {
+                rightSide[rows[k]] += weights[k] * current;
+            }
         }
     }
 
@@ -66,8 +95,13 @@ internal sealed class StepRule(Equations equations, double rateOverStep, double 
     {
         for (var m = 0; m < push.Length; m++)
         {
-            var branch = equations.Branches[equations.StorageBranches[m]];
-            var next = (perVolt[m] * LaneSystem.Across(branch, x)) + (perHistory[m] * History(latest[m], earlier[m]));
+            var across = Lanes.Zero;
+            for (var k = start[m]; k < start[m + 1]; k++)
+            {
+                across += weights[k] * x[rows[k]];
+            }
+
+            var next = (perVolt[m] * across) + (perHistory[m] * History(latest[m], earlier[m]));
             earlier[m] = latest[m];
             latest[m] = next;
         }

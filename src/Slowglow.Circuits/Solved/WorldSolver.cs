@@ -150,6 +150,7 @@ internal sealed class WorldSolver(Circuit circuit)
         foreach (var (world, problem) in worlds.Zip(problems))
         {
             world.Settled = problem.Settled;
+            world.Cycles = problem.Cycles;
             world.Mean = problem.Mean;
             world.Wave = problem.Wave;
             world.States = problem.States;

@@ -10,6 +10,9 @@ internal sealed class WorldState
     public required double[] Slots { get; init; }
     public bool Settled { get; set; }
 
+    /// <summary>Mains cycles it took to settle.</summary>
+    public int Cycles { get; set; }
+
     /// <summary>Mean of every unknown.</summary>
     public double[] Mean { get; set; } = [];
 

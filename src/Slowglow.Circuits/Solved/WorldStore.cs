@@ -6,7 +6,7 @@ namespace Slowglow.Circuits.Solved;
 /// <summary>Worlds solved so far; solves what is missing on all cores. Thread-safe.</summary>
 internal sealed class WorldStore(Circuit circuit)
 {
-    private const int PerBatch = 16;
+    private const int PerBatch = 48;
     private readonly ConcurrentDictionary<string, WorldState> worlds = new();
 
     public WorldSolver Solver { get; } = new(circuit);

@@ -16,14 +16,15 @@ internal static class SignalChain
     /// <summary>Canonical nets from input to output: the input, anodes, collectors, op-amp outputs, wipers, the output.</summary>
     public static IReadOnlyList<string> Of(Sheet sheet, SignalPath path)
     {
-        var steps = new SignalSteps(sheet);
-        var reached = steps.From(path.In);
-        var left = steps.To(path.Out);
+        var steps = ForwardSteps.From(SignalSteps.Of(sheet), path.In);
+        var reached = Reached(steps, path.In);
         if (!reached.TryGetValue(path.Out, out var shortest))
         {
             return [path.In, path.Out];
         }
 
+        var entering = steps.ToLookup(s => s.To, s => s.From);
+        var left = ForwardSteps.Distances(path.Out, n => entering[n]);
         var telling = sheet.Parts.SelectMany(TellingNets).ToHashSet();
         var between = reached
             .Where(n => telling.Contains(n.Key) && n.Key != path.In && n.Key != path.Out)
@@ -31,6 +32,12 @@ internal static class SignalChain
             .OrderBy(n => n.Value)
             .Select(n => n.Key);
         return [path.In, .. between, path.Out];
+    }
+
+    private static Dictionary<string, int> Reached(IReadOnlyList<SignalStep> steps, string input)
+    {
+        var leaving = steps.ToLookup(s => s.From, s => s.To);
+        return ForwardSteps.Distances(input, n => leaving[n]);
     }
 
     private static IEnumerable<string> TellingNets(Part part) =>

@@ -15,58 +15,36 @@ using Slowglow.Sheets.Parts.Wire;
 
 namespace Slowglow.Bench.Questions;
 
-/// <summary>From which net to which a signal can step through one part. Ground and rails carry no signal.</summary>
+/// <summary>Every way from one net to the next that a signal can take through one part. Ground and rails carry no signal.</summary>
 internal sealed class SignalSteps
 {
-    private readonly Dictionary<string, HashSet<string>> forward = [];
+    private readonly List<SignalStep> steps = [];
     private readonly HashSet<string> still;
 
-    public SignalSteps(Sheet sheet)
+    private SignalSteps(Sheet sheet)
     {
-        var joins = NetJoins.ByWires(sheet);
-        still = [.. sheet.Nets.Names.Where(joins.IsGround), .. Rails.Of(sheet)];
+        var joins = NetJoins.ByWiresFusesAndContacts(sheet);
+        var rails = Rails.Of(sheet).Select(joins.Of).ToHashSet();
+        still = [.. sheet.Nets.Names.Where(n => joins.IsGround(n) || rails.Contains(joins.Of(n)))];
         foreach (var part in sheet.Parts)
         {
             Add(part);
         }
     }
 
-    /// <summary>Steps from a net to every net a signal reaches from it.</summary>
-    public IReadOnlyDictionary<string, int> From(string start) => Walk(start, n => forward.GetValueOrDefault(n) ?? []);
-
-    /// <summary>Steps from every net that reaches the end, to that end.</summary>
-    public IReadOnlyDictionary<string, int> To(string end)
-    {
-        var backward = forward.SelectMany(f => f.Value.Select(to => (From: f.Key, To: to))).ToLookup(s => s.To, s => s.From);
-        return Walk(end, n => backward[n]);
-    }
-
-    private static Dictionary<string, int> Walk(string start, Func<string, IEnumerable<string>> next)
-    {
-        Dictionary<string, int> steps = new() { [start] = 0 };
-        Queue<string> queue = new([start]);
-        while (queue.TryDequeue(out var net))
-        {
-            foreach (var reached in next(net))
-            {
-                if (steps.TryAdd(reached, steps[net] + 1))
-                {
-                    queue.Enqueue(reached);
-                }
-            }
-        }
-        return steps;
-    }
+    /// <summary>All steps of a sheet.</summary>
+    public static IReadOnlyList<SignalStep> Of(Sheet sheet) => new SignalSteps(sheet).steps;
 
     private void Add(Part part)
     {
         switch (part)
         {
             case ResistorPart or CapacitorPart or InductorPart or WirePart or FusePart or ContactPart or UnknownPart:
-                Both(part.Pins[0].Net, part.Pins[1].Net);
+                Passive(part);
                 break;
             case PotPart:
-                Step(part.NetOf("1"), part.NetOf("2"));
+                Add(part, part.NetOf("1"), part.NetOf("2"), active: false);
+                Add(part, part.NetOf("3"), part.NetOf("2"), active: false);
                 break;
             case ValvePart valve:
                 AddValve(valve);
@@ -93,9 +71,9 @@ internal sealed class SignalSteps
                 return number is null ? null : valve.NetOf(number);
             }
 
-            Step(Net("g"), Net("a"));
-            Step(Net("g"), Net("k"));
-            Step(Net("k"), Net("a"));
+            Add(valve, Net("g"), Net("a"));
+            Add(valve, Net("g"), Net("k"));
+            Add(valve, Net("k"), Net("a"));
         }
     }
 
@@ -103,9 +81,9 @@ internal sealed class SignalSteps
     {
         foreach (var (gate, drain, source) in new[] { ("b", "c", "e"), ("g", "d", "s") })
         {
-            Step(transistor.NetOf(gate), transistor.NetOf(drain));
-            Step(transistor.NetOf(gate), transistor.NetOf(source));
-            Step(transistor.NetOf(source), transistor.NetOf(drain));
+            Add(transistor, transistor.NetOf(gate), transistor.NetOf(drain));
+            Add(transistor, transistor.NetOf(gate), transistor.NetOf(source));
+            Add(transistor, transistor.NetOf(source), transistor.NetOf(drain));
         }
     }
 
@@ -116,7 +94,7 @@ internal sealed class SignalSteps
             var output = section.FirstOrDefault(p => p.Electrode == "out");
             foreach (var input in section.Where(p => p.Electrode.StartsWith("in", StringComparison.Ordinal)))
             {
-                Step(amplifier.NetOf(input.Number), output is null ? null : amplifier.NetOf(output.Number));
+                Add(amplifier, amplifier.NetOf(input.Number), output is null ? null : amplifier.NetOf(output.Number));
             }
         }
     }
@@ -129,28 +107,22 @@ internal sealed class SignalSteps
         {
             foreach (var to in others)
             {
-                Step(from, to);
+                Add(transformer, from, to, active: false);
             }
         }
     }
 
-    private void Both(string a, string b)
+    private void Passive(Part part)
     {
-        Step(a, b);
-        Step(b, a);
+        Add(part, part.Pins[0].Net, part.Pins[1].Net, active: false);
+        Add(part, part.Pins[1].Net, part.Pins[0].Net, active: false);
     }
 
-    private void Step(string? from, string? to)
+    private void Add(Part part, string? from, string? to, bool active = true)
     {
-        if (from is null || to is null || from == to || still.Contains(from) || still.Contains(to))
+        if (from is not null && to is not null && from != to && !still.Contains(from) && !still.Contains(to))
         {
-            return;
+            steps.Add(new(from, to, part.Designator, active));
         }
-
-        if (!forward.TryGetValue(from, out var reached))
-        {
-            forward[from] = reached = [];
-        }
-        reached.Add(to);
     }
 }

@@ -47,5 +47,10 @@ public static class CommandLine
             .WithDescription("Which parts, failed in which way, explain the readings; and what to measure next.")
             .WithExample("diagnose", "combo.yaml", "readings.yaml")
             .WithExample("diagnose", "combo.yaml", "--reading", "\"V1.6 = 62 V\"", "--complaint", "\"thin and gritty\"");
+        config
+            .AddCommand<BenchCommand>("bench")
+            .WithData(streams)
+            .WithDescription("Serve the bench page: jobs, readings, suspects, what to measure next.")
+            .WithExample("bench");
     }
 }

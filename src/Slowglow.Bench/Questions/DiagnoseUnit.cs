@@ -11,18 +11,15 @@ public sealed class DiagnoseUnit(BenchUnit unit)
     /// <summary>Result is null when anything handed over is wrong; the findings then say what.</summary>
     public DiagnosedUnit Run(DiagnoseRequest request, IProgress<double>? progress = null, CancellationToken cancel = default)
     {
-        var document = request.ReadingsText is { } text
-            ? ReadingsReader.Read(text, unit.Sheet)
-            : new(new ReadingsDocument(null, [], []), []);
+        var document = request.ReadingsText is { } text ? ReadingsReader.Read(text, unit.Sheet) : NoDocument;
         List<Finding> lineFindings = [];
-        var setups = KnownSetups(document.Value?.Setups ?? []);
-
-        var lineSetups = setups;
+        var setups = document.Value?.Setups ?? NoDocument.Value!.Setups;
+        var lineSetups = Nameable(setups);
         if (request.Setup is { } words)
         {
-            var setup = SetupWords.Read(words, unit.Sheet, setups);
+            var setup = SetupWords.Read(words, unit.Sheet, lineSetups);
             lineFindings.AddRange(setup.Findings);
-            lineSetups = setup.Value is { } chosen ? [chosen, .. setups.Where(s => s.Name != chosen.Name)] : setups;
+            lineSetups = setup.Value is { } chosen ? [chosen, .. lineSetups.Where(s => s.Name != chosen.Name)] : lineSetups;
         }
 
         var lines = request.Lines.Select(l => ReadLine(l, lineSetups)).ToArray();
@@ -42,14 +39,17 @@ public sealed class DiagnoseUnit(BenchUnit unit)
         return new(result, setups, document.Findings, lineFindings);
     }
 
-    /// <summary>The document's setups; the usual two (as the sheet stands, and power off) where it names none.</summary>
-    public static IReadOnlyList<Setup> KnownSetups(IReadOnlyList<Setup> named) =>
-        named.Count == 0 || (named.Count == 1 && named[0] == Setup.Default) ? [Setup.Default, Setup.Cold] : named;
+    /// <summary>What stands for a readings document where there is none: the unit as it stands, and with the power off.</summary>
+    public static Parsed<ReadingsDocument> NoDocument { get; } = new(new(null, [Setup.Default, Setup.Cold], []), []);
+
+    /// <summary>Setups a line may name: those of the document, and always the unit with the power off.</summary>
+    public static IReadOnlyList<Setup> Nameable(IReadOnlyList<Setup> setups) =>
+        setups.Any(s => s.Name == Setup.Cold.Name) ? setups : [.. setups, Setup.Cold];
 
     /// <summary>A cold reading is nearly always possible and harmless, so it is on offer even where the document does not name it.</summary>
     private static IReadOnlyList<Setup> Offered(IReadOnlyList<Setup> setups, IReadOnlyList<Setup> lineSetups)
     {
-        IEnumerable<Setup> chosen = lineSetups.Except(setups);
+        var chosen = lineSetups.Where(s => s.Name != Setup.Cold.Name && !setups.Contains(s));
         IEnumerable<Setup> cold = setups.Any(s => s.PowerOff) ? [] : [Setup.Cold];
         return [.. setups, .. chosen, .. cold];
     }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Slowglow.Circuits;
+using Slowglow.Quantities;
 using Slowglow.Sheets;
 
 namespace Slowglow.Bench.Questions;
@@ -60,30 +60,20 @@ public static partial class FaultReader
     /// <summary>Severity as the mode means it; null when it is missing or senseless.</summary>
     private static double? Severity(FailureMode mode, Match match)
     {
-        var figure = match.Groups["figure"];
+        var figure = match.Groups["figure"].Value;
         if (mode is FailureMode.Open or FailureMode.Short or FailureMode.Dead or FailureMode.StuckHigh or FailureMode.StuckLow)
         {
-            return figure.Success ? null : 0;
+            return figure.Length == 0 ? 0 : null;
         }
 
-        if (!figure.Success || !double.TryParse(figure.Value, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+        if (!QuantityText.TryRead(figure, out var quantity))
         {
             return null;
         }
 
-        var unit = match.Groups["unit"].Value;
-        value *=
-            unit.Length == 0
-                ? 1
-                : unit[0] switch
-                {
-                    'k' or 'K' => 1e3,
-                    'M' => 1e6,
-                    '%' => 0.01,
-                    _ => 1,
-                };
-        var legal = mode is FailureMode.LowEmission or FailureMode.DriedOut ? value is > 0 and < 1 : value is > 0 and < 1e12;
-        return legal ? value : null;
+        var unit = mode == FailureMode.Leaky ? Unit.Ohm : Unit.Percent;
+        var most = mode is FailureMode.LowEmission or FailureMode.DriedOut ? 1 : 1e12;
+        return quantity.Fits(unit) && quantity.Value > 0 && quantity.Value < most ? quantity.Value : null;
     }
 
     private static string Offer(IEnumerable<Fault> known)
@@ -99,8 +89,13 @@ public static partial class FaultReader
     private static partial Regex Spaces();
 
     [GeneratedRegex(
-        @"^(?<part>\S+) (?<where>.*?) ?(?<mode>open|blown|broken|shorted|short|leaky|drifted(?: up| down)?,?|x|low emission|weak|dead|dried(?: out)?,?|(?:output )?stuck (?:high|low)) ?(?:(?:to|by)? ?(?<figure>[0-9]+(?:\.[0-9]+)?) ?(?<unit>%|[kKM]?(?:ohm)?)(?: times)?(?: (?:left|its value|of its value|of its capacitance left))?)?$",
-        RegexOptions.IgnoreCase
+        """
+        ^(?<part>\S+)\s
+        (?<where>.*?)\s?
+        (?<mode>open|blown|broken|shorted|short|leaky|drifted(?:\ up|\ down)?,?|x|low\ emission|weak|dead|dried(?:\ out)?,?|(?:output\ )?stuck\ (?:high|low))
+        (?:\s?(?:(?:to|by)\s)?(?<figure>\S+(?:\s(?:%|[kM]?ohm))?)(?:\stimes)?(?:\s(?:left|(?:of\s)?its\svalue|of\sits\scapacitance\sleft))?)?$
+        """,
+        RegexOptions.IgnoreCase | RegexOptions.IgnorePatternWhitespace
     )]
     private static partial Regex Shape();
 }

@@ -38,17 +38,18 @@ internal sealed class Opened
     public void Add(string document, IEnumerable<Finding> more) =>
         findings.AddRange(more.Select(f => new DocumentFinding(document, f)));
 
-    /// <summary>Setups that may be named: those of a readings document if one is given, otherwise bench and cold.</summary>
+    /// <summary>Setups that have a name: those of a readings document if one is given, otherwise bench and cold.</summary>
     public IReadOnlyList<Setup> KnownSetups(string? readingsPath)
     {
+        var none = DiagnoseUnit.NoDocument.Value!.Setups;
         if (readingsPath is null || Unit is null)
         {
-            return DiagnoseUnit.KnownSetups([]);
+            return none;
         }
 
         var read = ReadingsReader.Read(DocumentFile.Read(readingsPath, streams), Unit.Sheet);
         Add(readingsPath, read.Findings);
-        return DiagnoseUnit.KnownSetups(read.Value?.Setups ?? []);
+        return read.Value?.Setups ?? none;
     }
 
     /// <summary>The setups asked for; the first known one when none is.</summary>
@@ -59,7 +60,8 @@ internal sealed class Opened
             return [known[0]];
         }
 
-        var read = words.Select(w => SetupWords.Read(w, Unit.Sheet, known)).ToArray();
+        var nameable = DiagnoseUnit.Nameable(known);
+        var read = words.Select(w => SetupWords.Read(w, Unit.Sheet, nameable)).ToArray();
         Add("command line", read.SelectMany(r => r.Findings));
         return [.. read.Select(r => r.Value).OfType<Setup>()];
     }

@@ -8,7 +8,7 @@ internal static class SetupJson
     /// <param name="setup">The setup.</param>
     /// <param name="known">Setups that have a name in the readings document (or the two that are always there).</param>
     public static object From(Setup setup, IReadOnlyList<Setup> known) =>
-        known.Any(k => k.Name == setup.Name && ReferenceEquals(k, setup) || k == setup) ? setup.Name : Keys(setup);
+        known.Contains(setup) ? setup.Name : Keys(setup);
 
     private static Dictionary<string, object> Keys(Setup setup)
     {
@@ -28,6 +28,11 @@ internal static class SetupJson
 
         AddList(keys, "pulled", setup.Pulled);
         AddList(keys, "lifted", setup.Lifted);
+        if (setup.Channel is { } channel)
+        {
+            keys["channel"] = channel;
+        }
+
         foreach (var (name, position) in setup.Switches)
         {
             keys[name] = position;

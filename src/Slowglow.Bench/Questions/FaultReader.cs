@@ -90,11 +90,11 @@ public static partial class FaultReader
 
     [GeneratedRegex(
         """
-        ^(?<part>\S+)\s
-        (?<where>.*?)\s?
-        (?<mode>open|blown|broken|shorted|short|leaky|drifted(?:\ up|\ down)?,?|x|low\ emission|weak|dead|dried(?:\ out)?,?|(?:output\ )?stuck\ (?:high|low))
-        (?:\s?(?:(?:to|by)\s)?(?<figure>\S+(?:\s(?:%|[kM]?ohm))?)(?:\stimes)?(?:\s(?:left|(?:of\s)?its\svalue|of\sits\scapacitance\sleft))?)?$
-        """,
+            ^(?<part>\S+)\s
+            (?<where>.*?)\s?
+            (?<mode>open|blown|broken|shorted|short|leaky|drifted(?:\ up|\ down)?,?|x|low\ emission|weak|dead|dried(?:\ out)?,?|(?:output\ )?stuck\ (?:high|low))
+            (?:\s?(?:(?:to|by)\s)?(?<figure>\S+(?:\s(?:%|[kM]?ohm))?)(?:\stimes)?(?:\s(?:left|(?:of\s)?its\svalue|of\sits\scapacitance\sleft))?)?$
+            """,
         RegexOptions.IgnoreCase | RegexOptions.IgnorePatternWhitespace
     )]
     private static partial Regex Shape();

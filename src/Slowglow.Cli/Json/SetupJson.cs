@@ -7,8 +7,7 @@ internal static class SetupJson
 {
     /// <param name="setup">The setup.</param>
     /// <param name="known">Setups that have a name in the readings document (or the two that are always there).</param>
-    public static object From(Setup setup, IReadOnlyList<Setup> known) =>
-        known.Contains(setup) ? setup.Name : Keys(setup);
+    public static object From(Setup setup, IReadOnlyList<Setup> known) => known.Contains(setup) ? setup.Name : Keys(setup);
 
     private static Dictionary<string, object> Keys(Setup setup)
     {

@@ -50,7 +50,7 @@ public sealed class Worlds
                 result[w] =
                 [
                     .. probes.Select((p, k) =>
-                        cold is not null && IsCold(p) ? cold[w][k] : answers.Of(worlds[w], p, meter)
+                        cold is not null && IsCold(p) ? cold[w][k] : answers.Of(worlds[w], setup.Channel, p, meter)
                     ),
                 ]
         );

@@ -39,7 +39,7 @@ public sealed class ComputeLevels(BenchUnit unit)
 
     private List<StageLevel> Stages(Setup setup, SignalPath path, IReadOnlyList<Fault> faults, CancellationToken cancel)
     {
-        var nets = SignalChain.Of(unit.Sheet, path);
+        var nets = SignalChain.Of(unit.Sheet, path, setup);
         Probe[] probes = [.. nets.Select(n => new Probe(n, n, NetTable.Ground, ProbeKind.Level, TestFrequency))];
         var answers = unit.Worlds.Ask(setup, [faults], probes, MeterClass.Handheld, cancel: cancel)[0];
         List<StageLevel> stages = [];
@@ -56,7 +56,7 @@ public sealed class ComputeLevels(BenchUnit unit)
     /// <summary>What the output works into: the loudspeaker on it, or the load of the setup or of the sheet.</summary>
     private double LoadOhms(Setup setup, SignalPath path)
     {
-        var joins = NetJoins.ByWiresFusesAndContacts(unit.Sheet);
+        var joins = NetJoins.In(setup, unit.Sheet);
         var speaker = unit
             .Sheet.Parts.OfType<LoudspeakerPart>()
             .FirstOrDefault(l => l.Pins.Any(p => joins.Of(p.Net) == joins.Of(path.Out)));

@@ -14,7 +14,7 @@ public sealed class ExpectReadings(BenchUnit unit)
     /// With the power on: dc for every net, ripple for rails, ac for windings, inlet current. With it off: ohms and diode tests.
     /// </summary>
     public IReadOnlyList<Expectation> Run(Setup setup, CancellationToken cancel = default) =>
-        Run(setup, setup.PowerOff ? MeterPoints.Cold(unit.Sheet) : MeterPoints.Live(unit.Sheet), cancel);
+        Run(setup, setup.PowerOff ? MeterPoints.Cold(unit.Sheet) : MeterPoints.Live(unit.Sheet, setup), cancel);
 
     /// <summary>The probes given, in the healthy world.</summary>
     public IReadOnlyList<Expectation> Run(Setup setup, IReadOnlyList<Probe> probes, CancellationToken cancel = default)

@@ -22,7 +22,9 @@ internal sealed class ForwardSteps
     {
         var walk = new ForwardSteps(all, input);
         var distances = Distances(input, n => walk.leaving[n].Select(s => s.To));
-        var passive = all.Where(s => !s.Active && distances.ContainsKey(s.From) && distances.ContainsKey(s.To))
+        var passive = all.Where(s =>
+                s.Kind == SignalStepKind.Passive && distances.ContainsKey(s.From) && distances.ContainsKey(s.To)
+            )
             .GroupBy(s => s.Part)
             .OrderBy(g => g.Min(s => distances[s.From]))
             .ThenByDescending(g => g.Max(s => distances[s.From]))
@@ -72,7 +74,7 @@ internal sealed class ForwardSteps
         {
             foreach (var step in leaving[at.Net].Where(s => s.Part != withoutPart && s.To != from))
             {
-                var active = at.Active || step.Active;
+                var active = at.Active || step.Kind == SignalStepKind.Active;
                 if (step.To == to)
                 {
                     if (active)

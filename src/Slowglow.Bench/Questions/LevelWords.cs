@@ -79,7 +79,7 @@ public static class LevelWords
         var moved = Math.Abs(actual.OffsetVolts - healthy.OffsetVolts);
         if (moved > 0.1 && moved > 0.1 * Math.Abs(healthy.OffsetVolts))
         {
-            yield return $"{name} has {Volts(actual.OffsetVolts)} DC on its output, where {Volts(healthy.OffsetVolts)} belongs.";
+            yield return $"{name} has {Volts(actual.OffsetVolts)} DC on its output, where {Volts(Math.Round(healthy.OffsetVolts, 3))} belongs.";
         }
     }
 

@@ -12,6 +12,7 @@ using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Wire;
 using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Bench.Questions;
 
@@ -19,10 +20,10 @@ namespace Slowglow.Bench.Questions;
 internal static class MeterPoints
 {
     /// <summary>DC of every net, ripple of every rail, AC of every winding of a mains transformer, inlet current.</summary>
-    public static IReadOnlyList<Probe> Live(Sheet sheet)
+    public static IReadOnlyList<Probe> Live(Sheet sheet, Setup setup)
     {
         var dc = Nets(sheet).Select(n => ToGround(n, ProbeKind.Dc));
-        var ripple = Rails.Of(sheet).Select(n => ToGround(n, ProbeKind.Ac) with { SaidAsRipple = true });
+        var ripple = Rails.Of(sheet, setup).Select(n => ToGround(n, ProbeKind.Ac) with { SaidAsRipple = true });
         var windings = sheet.Parts.OfType<TransformerPart>().Where(t => !t.IsOutput).SelectMany(t => Windings(t, ProbeKind.Ac));
         IEnumerable<Probe> inlet = HasInlet(sheet) ? [new(Probe.Inlet, Probe.Inlet, NetTable.Ground, ProbeKind.Ac)] : [];
         return [.. dc, .. ripple, .. windings, .. inlet];

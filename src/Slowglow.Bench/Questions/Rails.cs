@@ -10,6 +10,7 @@ using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Transistor;
 using Slowglow.Sheets.Parts.Valve;
+using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Bench.Questions;
 
@@ -25,17 +26,17 @@ internal sealed class Rails
     private readonly HashSet<string> smoothed;
     private readonly Queue<string> queue = [];
 
-    private Rails(Sheet sheet)
+    private Rails(Sheet sheet, Setup setup)
     {
         this.sheet = sheet;
-        joins = NetJoins.ByWiresFusesAndContacts(sheet);
+        joins = NetJoins.In(setup, sheet);
         smoothed = [.. sheet.Parts.OfType<CapacitorPart>().Where(c => c.Farads >= SmallestReservoir).SelectMany(FarEnds)];
     }
 
-    /// <summary>Canonical nets, in the sheet's order.</summary>
-    public static IReadOnlyList<string> Of(Sheet sheet)
+    /// <summary>Canonical nets, in the sheet's order, with switches as they stand in the setup.</summary>
+    public static IReadOnlyList<string> Of(Sheet sheet, Setup setup)
     {
-        var finder = new Rails(sheet);
+        var finder = new Rails(sheet, setup);
         finder.FeedFromRectifiers();
         finder.Spread();
         var rails = sheet.Nets.Names.Where(n => finder.fed.Contains(finder.joins.Of(n)) && finder.HasCapacitorItself(n));

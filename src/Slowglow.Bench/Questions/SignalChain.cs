@@ -4,6 +4,7 @@ using Slowglow.Sheets.Parts.OpAmp;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Transistor;
 using Slowglow.Sheets.Parts.Valve;
+using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Bench.Questions;
 
@@ -13,10 +14,10 @@ internal static class SignalChain
     /// <summary>A net belongs to the path when the way through it is at most this many steps longer than the shortest.</summary>
     private const int Detour = 1;
 
-    /// <summary>Canonical nets from input to output: the input, anodes, collectors, op-amp outputs, wipers, the output.</summary>
-    public static IReadOnlyList<string> Of(Sheet sheet, SignalPath path)
+    /// <summary>Canonical nets from input to output: the input, anodes, collectors, op-amp outputs, wipers of level controls, the output.</summary>
+    public static IReadOnlyList<string> Of(Sheet sheet, SignalPath path, Setup setup)
     {
-        var steps = ForwardSteps.From(SignalSteps.Of(sheet), path.In);
+        var steps = ForwardSteps.From(SignalSteps.Of(sheet, setup), path.In);
         var reached = Reached(steps, path.In);
         if (!reached.TryGetValue(path.Out, out var shortest))
         {
@@ -25,7 +26,8 @@ internal static class SignalChain
 
         var entering = steps.ToLookup(s => s.To, s => s.From);
         var left = ForwardSteps.Distances(path.Out, n => entering[n]);
-        var telling = sheet.Parts.SelectMany(TellingNets).ToHashSet();
+        var joins = NetJoins.In(setup, sheet);
+        var telling = sheet.Parts.Where(p => p is not PotPart pot || joins.IsGround(pot.Pins[2].Net)).SelectMany(TellingNets).ToHashSet();
         var between = reached
             .Where(n => telling.Contains(n.Key) && n.Key != path.In && n.Key != path.Out)
             .Where(n => left.TryGetValue(n.Key, out var rest) && n.Value + rest <= shortest + Detour)

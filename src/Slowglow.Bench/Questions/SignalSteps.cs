@@ -12,6 +12,7 @@ using Slowglow.Sheets.Parts.Transistor;
 using Slowglow.Sheets.Parts.Unknown;
 using Slowglow.Sheets.Parts.Valve;
 using Slowglow.Sheets.Parts.Wire;
+using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Bench.Questions;
 
@@ -21,30 +22,33 @@ internal sealed class SignalSteps
     private readonly List<SignalStep> steps = [];
     private readonly HashSet<string> still;
 
-    private SignalSteps(Sheet sheet)
+    private SignalSteps(Sheet sheet, Setup setup)
     {
-        var joins = NetJoins.ByWiresFusesAndContacts(sheet);
-        var rails = Rails.Of(sheet).Select(joins.Of).ToHashSet();
+        var joins = NetJoins.In(setup, sheet);
+        var rails = Rails.Of(sheet, setup).Select(joins.Of).ToHashSet();
         still = [.. sheet.Nets.Names.Where(n => joins.IsGround(n) || rails.Contains(joins.Of(n)))];
-        foreach (var part in sheet.Parts)
+        foreach (var part in sheet.Parts.Where(p => p is not ContactPart contact || NetJoins.IsClosed(contact, sheet, setup)))
         {
             Add(part);
         }
     }
 
-    /// <summary>All steps of a sheet.</summary>
-    public static IReadOnlyList<SignalStep> Of(Sheet sheet) => new SignalSteps(sheet).steps;
+    /// <summary>All steps of a sheet, with switches as they stand in the setup.</summary>
+    public static IReadOnlyList<SignalStep> Of(Sheet sheet, Setup setup) => new SignalSteps(sheet, setup).steps;
 
     private void Add(Part part)
     {
         switch (part)
         {
-            case ResistorPart or CapacitorPart or InductorPart or WirePart or FusePart or ContactPart or UnknownPart:
-                Passive(part);
+            case ResistorPart or CapacitorPart or InductorPart or UnknownPart:
+                Both(part, SignalStepKind.Passive);
+                break;
+            case WirePart or FusePart or ContactPart:
+                Both(part, SignalStepKind.Joint);
                 break;
             case PotPart:
-                Add(part, part.NetOf("1"), part.NetOf("2"), active: false);
-                Add(part, part.NetOf("3"), part.NetOf("2"), active: false);
+                Add(part, part.NetOf("1"), part.NetOf("2"), SignalStepKind.Passive);
+                Add(part, part.NetOf("3"), part.NetOf("2"), SignalStepKind.Passive);
                 break;
             case ValvePart valve:
                 AddValve(valve);
@@ -107,22 +111,22 @@ internal sealed class SignalSteps
         {
             foreach (var to in others)
             {
-                Add(transformer, from, to, active: false);
+                Add(transformer, from, to, SignalStepKind.Joint);
             }
         }
     }
 
-    private void Passive(Part part)
+    private void Both(Part part, SignalStepKind kind)
     {
-        Add(part, part.Pins[0].Net, part.Pins[1].Net, active: false);
-        Add(part, part.Pins[1].Net, part.Pins[0].Net, active: false);
+        Add(part, part.Pins[0].Net, part.Pins[1].Net, kind);
+        Add(part, part.Pins[1].Net, part.Pins[0].Net, kind);
     }
 
-    private void Add(Part part, string? from, string? to, bool active = true)
+    private void Add(Part part, string? from, string? to, SignalStepKind kind = SignalStepKind.Active)
     {
         if (from is not null && to is not null && from != to && !still.Contains(from) && !still.Contains(to))
         {
-            steps.Add(new(from, to, part.Designator, active));
+            steps.Add(new(from, to, part.Designator, kind));
         }
     }
 }

@@ -11,7 +11,8 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
     /// <summary>Above this a meter's own leakage decides what it shows: the net is held by nothing.</summary>
     private const double FloatingOhms = 200e6;
 
-    public Answer Of(WorldState world, Probe probe, MeterClass meter)
+    /// <param name="channel">Signal path that is driven; worlds are kept without it, because only levels depend on it.</param>
+    public Answer Of(WorldState world, string? channel, Probe probe, MeterClass meter)
     {
         if (!world.Settled)
         {
@@ -37,7 +38,7 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
         {
             ProbeKind.Dc => Dc(world, red, black, meter),
             ProbeKind.Ac => Ac(world, red, black),
-            ProbeKind.Level => Level(world, red, black, probe.Frequency),
+            ProbeKind.Level => Level(world, channel, red, black, probe.Frequency),
             _ => Answer.None(AnswerKind.NotApplicable),
         };
     }
@@ -102,9 +103,9 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
         return new Answer(AnswerKind.Value, amps, WithMains(amps));
     }
 
-    private Answer Level(WorldState world, int red, int black, double frequency)
+    private Answer Level(WorldState world, string? channel, int red, int black, double frequency)
     {
-        var path = circuit.Fixtures.PathOf(world.Setup.Channel);
+        var path = circuit.Fixtures.PathOf(channel);
         if (path is null)
         {
             return Answer.None(AnswerKind.NotApplicable);

@@ -21,10 +21,10 @@ internal static class CheckReport
         if (check.Assumptions.Count > 0)
         {
             console.Heading("Assumed, because the drawing does not say");
-            var table = Layout.Table("Part", "What", ">Figure", "Because");
-            foreach (var assumption in check.Assumptions)
+            var table = Layout.Table("Parts", "What", ">Figure", "Because");
+            foreach (var same in check.Assumptions.GroupBy(a => (a.What, a.Figure, a.Reason)))
             {
-                table.Row(assumption.Subject, assumption.What, assumption.Figure, assumption.Reason);
+                table.Row(string.Join(", ", same.Select(a => a.Subject)), same.Key.What, same.Key.Figure, same.Key.Reason);
             }
             console.Write(table);
         }

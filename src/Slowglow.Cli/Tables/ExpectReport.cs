@@ -35,7 +35,10 @@ internal static class ExpectReport
 
     private static string Note(Sheet sheet, Probe probe)
     {
-        var remark = sheet.Points.FirstOrDefault(p => p.Where == probe.Where || p.Where == probe.Red);
+        var isPoint = probe.Black == NetTable.Ground && !probe.IsInlet;
+        var remark = sheet.Points.FirstOrDefault(p =>
+            p.Where == probe.Where || (isPoint && sheet.Nets.Find(p.Where) == probe.Red)
+        );
         return remark?.Note ?? "";
     }
 }

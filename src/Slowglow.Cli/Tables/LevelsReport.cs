@@ -49,10 +49,13 @@ internal static class LevelsReport
         }
         Line(summary, "  with the generator at", channel, healthy, c => c.CleanInputVolts, "V");
         Line(summary, "Hum, no signal", channel, healthy, c => c.HumVolts, "V");
-        Line(summary, "DC at the output", channel, healthy, c => c.OffsetVolts, "V");
+        Line(summary, "DC at the output", channel, healthy, c => MeterSteps(c.OffsetVolts), "V");
         console.Write(summary);
         Stages(console, channel, healthy);
     }
+
+    /// <summary>Rounded to the finest step of a meter, so that a blocked output reads 0 V.</summary>
+    private static double MeterSteps(double volts) => double.IsFinite(volts) ? Math.Round(volts, 4) : volts;
 
     private static void Line(
         Table table,

@@ -204,16 +204,16 @@ internal sealed class LaneSystem
         }
     }
 
-    /// <summary>Adds the tangents of all elements to the matrix and their remainders to the right side.</summary>
-    public void StampElements(Lane[] matrix, Span<Lane> rightSide)
+    /// <summary>Adds the tangents of all elements, times a share, to the matrix and their remainders to the right side.</summary>
+    public void StampElements(Lane[] matrix, Span<Lane> rightSide, double share = 1)
     {
         for (var e = 0; e < elements.Length; e++)
         {
-            StampElement(e, matrix, rightSide);
+            StampElement(e, matrix, rightSide, share);
         }
     }
 
-    private void StampElement(int e, Lane[] matrix, Span<Lane> rightSide)
+    private void StampElement(int e, Lane[] matrix, Span<Lane> rightSide, double share)
     {
         var rows = elements[e].Rows;
         var n = rows.Length;
@@ -221,11 +221,11 @@ internal sealed class LaneSystem
         var total = Lanes.Zero;
         for (var p = 0; p < n - 1; p++)
         {
-            var remainder = -currents[portStart[e] + p];
+            var remainder = -share * currents[portStart[e] + p];
             var sum = Lanes.Zero;
             for (var q = 0; q < n - 1; q++)
             {
-                var g = slopes[slopeStart[e] + (p * (n - 1)) + q];
+                var g = share * slopes[slopeStart[e] + (p * (n - 1)) + q];
                 remainder += g * portVolts[portStart[e] + q];
                 sum += g;
                 AddTo(matrix, positions[(p * n) + q], g);

@@ -8,6 +8,8 @@ namespace Slowglow.Solving;
 /// </summary>
 public sealed class TransferResistance
 {
+    /// <summary>Enough instants of a cycle to see every rectifier conduct.</summary>
+    private const int MostInstants = 40;
     private readonly LaneSystem system;
     private readonly Lane[] column;
 
@@ -17,12 +19,24 @@ public sealed class TransferResistance
         column = new Lane[equations.Unknowns];
     }
 
-    /// <summary>Up to four worlds by their slots and operating points; the result of each is row major.</summary>
-    public float[][] Of(IReadOnlyList<(double[] Slots, double[] Point)> worlds)
+    /// <summary>
+    /// Up to four worlds by their slots and waves ([step * unknowns + unknown]; one step for a world at rest); the result of each is row
+    /// major. Slopes are averaged over the wave: a rectifier that conducts a tenth of the time holds its rail a tenth as well.
+    /// </summary>
+    public float[][] Of(IReadOnlyList<(double[] Slots, float[] Wave)> worlds)
     {
+        var steps = worlds[0].Wave.Length / column.Length;
+        var stride = Math.Max(1, steps / MostInstants);
         Load(worlds);
         system.AssembleLinear(0, system.Factors.Values);
-        system.StampElements(system.Factors.Values, column);
+        for (var k = 0; k < steps; k += stride)
+        {
+            At(worlds, k);
+            system.Linearise(system.X);
+            system.Evaluate();
+            system.StampElements(system.Factors.Values, column, (double)Math.Min(stride, steps - k) / steps);
+        }
+
         system.Factors.Factor();
         var n = column.Length;
         var results = worlds.Select(_ => new float[n * n]).ToArray();
@@ -43,20 +57,21 @@ public sealed class TransferResistance
         return results;
     }
 
-    private void Load(IReadOnlyList<(double[] Slots, double[] Point)> worlds)
+    private void Load(IReadOnlyList<(double[] Slots, float[] Wave)> worlds)
     {
-        (double[] Slots, double[] Point) At(int lane) => worlds[Math.Min(lane, worlds.Count - 1)];
+        double[] Slots(int lane) => worlds[Math.Min(lane, worlds.Count - 1)].Slots;
         for (var s = 0; s < system.Slots.Length; s++)
         {
-            system.Slots[s] = Vector256.Create(At(0).Slots[s], At(1).Slots[s], At(2).Slots[s], At(3).Slots[s]);
+            system.Slots[s] = Vector256.Create(Slots(0)[s], Slots(1)[s], Slots(2)[s], Slots(3)[s]);
         }
+    }
 
+    private void At(IReadOnlyList<(double[] Slots, float[] Wave)> worlds, int step)
+    {
+        double Value(int lane, int r) => worlds[Math.Min(lane, worlds.Count - 1)].Wave[(step * system.X.Length) + r];
         for (var r = 0; r < system.X.Length; r++)
         {
-            system.X[r] = Vector256.Create(At(0).Point[r], At(1).Point[r], At(2).Point[r], At(3).Point[r]);
+            system.X[r] = Vector256.Create(Value(0, r), Value(1, r), Value(2, r), Value(3, r));
         }
-
-        system.Linearise(system.X);
-        system.Evaluate();
     }
 }

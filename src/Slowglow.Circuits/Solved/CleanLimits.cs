@@ -7,7 +7,7 @@ namespace Slowglow.Circuits.Solved;
 internal sealed class CleanLimits(SignalFollower follower)
 {
     private const double Allowed = 0.05;
-    private const int Coarse = 20;
+    private const int Coarse = 24;
     private const double Ratio = 1.6;
     private readonly ConcurrentDictionary<(WorldState, string), CleanLimit> found = new();
 
@@ -16,7 +16,7 @@ internal sealed class CleanLimits(SignalFollower follower)
 
     private CleanLimit Search(WorldState world, Fixtures.PathFixture path, CancellationToken cancel)
     {
-        var lowest = path.Path.LevelVolts / 30;
+        var lowest = path.Path.LevelVolts / 100;
         double[] ladder = [.. Enumerable.Range(0, Coarse).Select(k => lowest * Math.Pow(Ratio, k))];
         var best = new CleanLimit(double.NaN, double.NaN, double.NaN);
         var above = Pick(world, path, ladder, ref best, cancel);

@@ -52,7 +52,7 @@ internal sealed class WorldSolver(Circuit circuit)
         var resistance = new TransferResistance(circuit.Equations);
         foreach (var four in worlds.Where(w => w.Settled).Chunk(Lanes.Width))
         {
-            var results = resistance.Of([.. four.Select(w => (w.Slots, w.Mean))]);
+            var results = resistance.Of([.. four.Select(w => (w.Slots, w.Wave))]);
             for (var k = 0; k < four.Length; k++)
             {
                 four[k].Resistance = results[k];

@@ -12,6 +12,9 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
     private const double FloatingOhms = 200e6;
 
     /// <param name="channel">Signal path that is driven; worlds are kept without it, because only levels depend on it.</param>
+    /// <summary>A spread beyond this, and beyond the figure itself, is that of leakages.</summary>
+    private const double LeakageVolts = 10;
+
     public Answer Of(WorldState world, string? channel, Probe probe, MeterClass meter)
     {
         if (!world.Settled)
@@ -55,7 +58,7 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
 
         var loading = meter.InputOhms / (meter.InputOhms + Math.Max(ohms, 0));
         var spread = Combine(world.MeanSpread, world.Unknowns, red, loading, black, -loading);
-        return new Answer(AnswerKind.Value, loading * (world.MeanAt(red) - world.MeanAt(black)), spread);
+        return Held(new Answer(AnswerKind.Value, loading * (world.MeanAt(red) - world.MeanAt(black)), spread));
     }
 
     private Answer Ac(WorldState world, int red, int black)
@@ -69,8 +72,12 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
 
         // Between two nets that both move (a winding) the volts go with the mains; what else moves them is small beside that.
         var spread = black < 0 ? Combine(world.RmsSpread, world.Unknowns, red, 1, -1, 0) : WithMains(rms);
-        return new Answer(AnswerKind.Value, rms, spread);
+        return Held(new Answer(AnswerKind.Value, rms, spread));
     }
+
+    /// <summary>Between the pulses of its rectifier a winding is held by leakage alone: a figure that specimens decide wholly is none.</summary>
+    private static Answer Held(Answer answer) =>
+        answer.Sigma > LeakageVolts && answer.Sigma > Math.Abs(answer.Value) ? Answer.None(AnswerKind.Floating) : answer;
 
     private double[] WithMains(double value) => [.. circuit.Parameters.Select(p => p.Part == "mains" ? p.Sigma * value : 0)];
 

@@ -1,15 +1,74 @@
 using Slowglow.Circuits;
+using Slowglow.Diagnosis.Complaints;
+using Slowglow.Diagnosis.Hypotheses;
+using Slowglow.Diagnosis.Next;
+using Slowglow.Diagnosis.RootCauses;
+using Slowglow.Diagnosis.Source;
+using Slowglow.Diagnosis.Suspects;
 
 namespace Slowglow.Diagnosis;
 
 /// <summary>Weighs evidence against every fault of a circuit. Keeps solved worlds, so a further reading is cheap. Thread-safe.</summary>
 public sealed class Diagnostician
 {
-    private readonly Worlds worlds;
+    /// <summary>A story less likely than this takes no part in the choice of the next reading.</summary>
+    private const double Plausible = 1e-4;
+    private const int MostPlausible = 300;
 
-    public Diagnostician(Worlds worlds) => this.worlds = worlds;
+    /// <summary>A story likelier than this is solved in every setup on offer.</summary>
+    private const double Likely = 1e-3;
+    private const int MostLikely = 160;
+
+    private readonly IWorldSource source;
+    private readonly Lock gate = new();
+    private Knowledge? knowledge;
+
+    public Diagnostician(Worlds worlds)
+        : this(new WorldSource(worlds)) { }
+
+    internal Diagnostician(IWorldSource source) => this.source = source;
 
     /// <summary>Ranks the suspects and names the next readings.</summary>
-    public DiagnosisResult Diagnose(Evidence evidence, IProgress<double>? progress = null, CancellationToken cancel = default) =>
-        throw new NotSupportedException(worlds.Circuit.Sheet.Unit);
+    public DiagnosisResult Diagnose(Evidence evidence, IProgress<double>? progress = null, CancellationToken cancel = default)
+    {
+        lock (gate)
+        {
+            knowledge ??= Knowledge.Of(source, progress, cancel);
+            var posterior = new Weighing(knowledge, progress, cancel).Weigh(evidence);
+            var plausible = posterior.Above(Plausible, MostPlausible);
+            var likely = posterior.Above(Likely, MostLikely);
+            var setups = new Benches(knowledge);
+            var benches = setups.Solve(setups.On(evidence.Setups), plausible, likely, progress, cancel);
+            var cures = new CureGroups(knowledge, posterior, benches).Cures;
+            var next = new ReadingChoice(knowledge, posterior, cures, plausible, evidence).Best(benches);
+            return Result(evidence, posterior, cures, next, cancel);
+        }
+    }
+
+    private DiagnosisResult Result(
+        Evidence evidence,
+        Posterior posterior,
+        IReadOnlyList<Cure> cures,
+        IReadOnlyList<NextReading> next,
+        CancellationToken cancel
+    )
+    {
+        var firstSetup = evidence.Setups.Count > 0 ? evidence.Setups[0].Name : "";
+        var explainer = new Explainer(knowledge!, posterior, firstSetup);
+        var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer).Of(cures);
+        var causes = new RootCauseSearch(knowledge!).Of(cures, cancel);
+        return new(
+            suspects,
+            healthy,
+            none,
+            next,
+            causes,
+            [.. posterior.Heard.Select(w => Understood(posterior, w))],
+            Verdicts.Of(posterior, evidence.Readings),
+            SummaryLine.Say(suspects, healthy, none, next, evidence.Readings.Count)
+        );
+    }
+
+    private static UnderstoodWord Understood(Posterior posterior, Heard word) =>
+        new(word.Words, (word.Denied ? "no " : "") + Descriptors.Say(word.Descriptor), word.Channel, posterior.Complaint.IsComputed(word));
 }

@@ -1,0 +1,199 @@
+using Slowglow.Circuits;
+using Slowglow.Diagnosis.Hypotheses;
+using Slowglow.Diagnosis.Likelihood;
+using Slowglow.Diagnosis.Source;
+using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
+
+namespace Slowglow.Diagnosis.Answers;
+
+/// <summary>
+/// What every hypothesis says to a list of probes in one setup, asked for once and kept, on the probes' scales. Each answer has a column for
+/// each random parameter and a last one for the gap to the neighbouring severities of a soft fault.
+/// </summary>
+internal sealed class AnswerBlock
+{
+    /// <summary>Part of the step between neighbouring severities that one standard deviation covers: half a gap of even chance, a little over.</summary>
+    private const double GapShare = 0.35;
+
+    /// <summary>A spread wider than this (in logarithms) says only that the figure is unknown.</summary>
+    private const double WidestLog = 1.0;
+
+    private readonly IWorldSource source;
+    private readonly HypothesisList hypotheses;
+    private readonly MeterClass meter;
+    private readonly double widestDc;
+    private readonly AnswerKind[]?[] kinds;
+    private readonly double[]?[] means;
+    private readonly float[]?[] spreads;
+    private readonly double[]?[] variances;
+
+    public AnswerBlock(
+        IWorldSource source,
+        HypothesisList hypotheses,
+        Setup setup,
+        IReadOnlyList<Probe> probes,
+        MeterClass meter,
+        double widestDc
+    )
+    {
+        (this.source, this.hypotheses, this.meter, this.widestDc) = (source, hypotheses, meter, widestDc);
+        (Setup, Probes, Columns) = (setup, probes, source.Parameters.Count + 1);
+        kinds = new AnswerKind[hypotheses.Count][];
+        means = new double[hypotheses.Count][];
+        spreads = new float[hypotheses.Count][];
+        variances = new double[hypotheses.Count][];
+    }
+
+    public Setup Setup { get; }
+    public IReadOnlyList<Probe> Probes { get; }
+
+    /// <summary>Columns of a spread.</summary>
+    public int Columns { get; }
+
+    public bool Has(int hypothesis) => kinds[hypothesis] is not null;
+
+    public AnswerKind KindOf(int hypothesis, int probe) => kinds[hypothesis]![probe];
+
+    /// <summary>Nominal answer on the probe's scale.</summary>
+    public double MeanOf(int hypothesis, int probe) => means[hypothesis]![probe];
+
+    /// <summary>Change of the answer for one standard deviation of each parameter.</summary>
+    public ReadOnlySpan<float> SpreadOf(int hypothesis, int probe) =>
+        spreads[hypothesis].AsSpan(probe * Columns, Columns);
+
+    /// <summary>Variance over tolerances alone.</summary>
+    public double SpreadVarianceOf(int hypothesis, int probe) => variances[hypothesis]![probe];
+
+    /// <summary>Prediction before any other reading is known: tolerances, meter and model.</summary>
+    public Prediction Alone(int hypothesis, int probe)
+    {
+        var kind = kinds[hypothesis]![probe];
+        if (kind != AnswerKind.Value)
+        {
+            return new(kind, double.NaN, double.NaN);
+        }
+        var mean = means[hypothesis]![probe];
+        var variance = variances[hypothesis]![probe] + ErrorVariance(probe, mean);
+        return new(kind, mean, Math.Sqrt(variance));
+    }
+
+    /// <summary>Variance of meter and model at a value on the scale.</summary>
+    public double ErrorVariance(int probe, double scaled) =>
+        ErrorModel.Variance(Probes[probe], meter, Scale.Of(Probes[probe]).From(scaled));
+
+    /// <summary>Solves the hypotheses that have not been asked yet, with their neighbours in severity.</summary>
+    public void Ensure(IEnumerable<int> wanted, IProgress<double>? progress, CancellationToken cancel)
+    {
+        int[] missing = [.. wanted.SelectMany(WithNeighbours).Where(h => !Has(h)).Distinct()];
+        if (missing.Length == 0 || Probes.Count == 0)
+        {
+            return;
+        }
+        var sets = missing.Select(hypotheses.FaultsOf).ToList();
+        var answers = source.Ask(Setup, sets, Probes, meter, progress, cancel);
+        for (var i = 0; i < missing.Length; i++)
+        {
+            Keep(missing[i], answers[i]);
+        }
+        foreach (var h in missing)
+        {
+            AddGaps(h);
+        }
+    }
+
+    private IEnumerable<int> WithNeighbours(int h)
+    {
+        yield return h;
+        if (hypotheses[h].Milder >= 0)
+        {
+            yield return hypotheses[h].Milder;
+        }
+        if (hypotheses[h].Worse >= 0)
+        {
+            yield return hypotheses[h].Worse;
+        }
+    }
+
+    private void Keep(int h, Answer[] answers)
+    {
+        var (rowKinds, rowMeans) = (new AnswerKind[Probes.Count], new double[Probes.Count]);
+        var (row, rowVariances) = (new float[Probes.Count * Columns], new double[Probes.Count]);
+        for (var p = 0; p < Probes.Count; p++)
+        {
+            var answer = answers[p];
+            var usable = answer.HasValue && double.IsFinite(answer.Value);
+            rowKinds[p] = answer.HasValue && !usable ? AnswerKind.Unsettled : answer.Kind;
+            if (usable)
+            {
+                rowMeans[p] = Scale.Of(Probes[p]).To(answer.Value);
+                rowVariances[p] = KeepSpread(answer, p, row.AsSpan(p * Columns, Columns));
+            }
+        }
+        (kinds[h], means[h], spreads[h], variances[h]) = (rowKinds, rowMeans, row, rowVariances);
+    }
+
+    private double KeepSpread(Answer answer, int p, Span<float> row)
+    {
+        var scale = Scale.Of(Probes[p]);
+        var slope = scale.Slope(answer.Value);
+        double sum = 0;
+        for (var k = 0; k < answer.Spread.Length && k < row.Length - 1; k++)
+        {
+            row[k] = double.IsFinite(answer.Spread[k]) ? (float)(answer.Spread[k] * slope) : 0;
+            sum += (double)row[k] * row[k];
+        }
+        var widest = scale.IsLinear ? widestDc : WidestLog;
+        if (sum <= widest * widest)
+        {
+            return sum;
+        }
+        var shrink = (float)(widest / Math.Sqrt(sum));
+        for (var k = 0; k < row.Length; k++)
+        {
+            row[k] *= shrink;
+        }
+        return widest * widest;
+    }
+
+    /// <summary>The last column of soft faults. One known neighbour is enough.</summary>
+    private void AddGaps(int h)
+    {
+        var (milder, worse) = (hypotheses[h].Milder, hypotheses[h].Worse);
+        if (milder < 0 && worse < 0)
+        {
+            return;
+        }
+        for (var p = 0; p < Probes.Count; p++)
+        {
+            if (kinds[h]![p] == AnswerKind.Value)
+            {
+                var gap = GapShare * Step(h, milder, worse, p);
+                gap = Math.Clamp(gap, -GapLimit(p), GapLimit(p));
+                spreads[h]![p * Columns + Columns - 1] = (float)gap;
+                variances[h]![p] += gap * gap;
+            }
+        }
+    }
+
+    private double GapLimit(int p) => Scale.Of(Probes[p]).IsLinear ? widestDc : WidestLog;
+
+    /// <summary>Mean step of the answer from the milder neighbour to this fault and from this one to the worse neighbour.</summary>
+    private double Step(int h, int milder, int worse, int p)
+    {
+        var here = means[h]![p];
+        double sum = 0;
+        var count = 0;
+        if (worse >= 0 && Has(worse) && kinds[worse]![p] == AnswerKind.Value)
+        {
+            sum += means[worse]![p] - here;
+            count++;
+        }
+        if (milder >= 0 && Has(milder) && kinds[milder]![p] == AnswerKind.Value)
+        {
+            sum += here - means[milder]![p];
+            count++;
+        }
+        return count == 0 ? 0 : sum / count;
+    }
+}

@@ -1,0 +1,53 @@
+using Slowglow.Circuits;
+
+namespace Slowglow.Diagnosis.Hypotheses;
+
+/// <summary>Every story that is weighed. The healthy unit is number 0; priors with that of none-of-these sum to one.</summary>
+internal sealed class HypothesisList
+{
+    /// <summary>Common practice, no source: a unit comes in with a complaint and nothing wrong.</summary>
+    public const double HealthyPrior = 0.03;
+
+    /// <summary>Common practice, no source: two faults at once, a broken track, a wrong part fitted, a drawing that is not of this unit.</summary>
+    public const double NonePrior = 0.02;
+
+    private readonly Hypothesis[] all;
+    private readonly IReadOnlyList<Fault>[] faultSets;
+
+    private HypothesisList(Hypothesis[] all)
+    {
+        this.all = all;
+        faultSets = [.. all.Select(h => h.Faults)];
+    }
+
+    public int Count => all.Length;
+    public Hypothesis this[int index] => all[index];
+    public IReadOnlyList<Fault> FaultsOf(int index) => faultSets[index];
+
+    /// <summary>Builds the list from single faults with their prior masses and the chances that a fault blows a fuse.</summary>
+    public static HypothesisList From(IReadOnlyList<Fault> faults, double[] masses, IReadOnlyList<BlownFuse> blown)
+    {
+        var total = masses.Sum();
+        var share = total > 0 ? (1 - HealthyPrior - NonePrior) / total : 0;
+        var ladder = SeverityLadder.Of(faults);
+        var list = new List<Hypothesis> { new([], HealthyPrior, null, -1, -1) };
+        var spared = Enumerable.Repeat(1.0, faults.Count).ToArray();
+        foreach (var b in blown)
+        {
+            spared[b.Cause] -= b.Chance;
+        }
+        for (var i = 0; i < faults.Count; i++)
+        {
+            var soft = SeverityLadder.IsSoft(faults[i]);
+            var milder = ladder[i].Milder >= 0 ? ladder[i].Milder + 1 : soft ? 0 : -1;
+            var worse = ladder[i].Worse >= 0 ? ladder[i].Worse + 1 : -1;
+            list.Add(new([faults[i]], masses[i] * share * Math.Max(spared[i], 0), null, milder, worse));
+        }
+        foreach (var b in blown)
+        {
+            var pair = new[] { faults[b.Cause], new Fault(b.Fuse, "", FailureMode.Open) };
+            list.Add(new(pair, masses[b.Cause] * share * b.Chance, b.Fuse, -1, -1));
+        }
+        return new HypothesisList([.. list]);
+    }
+}

@@ -1,0 +1,55 @@
+using Slowglow.Circuits;
+using Slowglow.Diagnosis.Answers;
+using Slowglow.Sheets.Readings;
+
+namespace Slowglow.Diagnosis.Likelihood;
+
+/// <summary>The readings taken so far beside the columns of answers that belong to them.</summary>
+internal sealed class ReadingSet
+{
+    /// <summary>A meter that shows a figure where a hypothesis has none to give: leakage, fingers, a slip.</summary>
+    private const double FigureForNone = 0.05;
+
+    private readonly Reading[] readings;
+    private readonly AnswerColumn[] columns;
+    private readonly Broad[] broads;
+    private readonly double[] scaled;
+
+    /// <param name="columns">One for each reading; the healthy unit must have been asked.</param>
+    public ReadingSet(IReadOnlyList<Reading> readings, IReadOnlyList<AnswerColumn> columns, double reach)
+    {
+        (this.readings, this.columns) = ([.. readings], [.. columns]);
+        scaled = [.. readings.Select(r => Scale.Of(r.Probe).To(r.Value))];
+        broads = [.. columns.Select(c => new Broad(c.Probe, c.Block.Alone(0, c.Index), reach))];
+    }
+
+    public int Count => readings.Length;
+    public Reading this[int i] => readings[i];
+
+    public AnswerColumn Column(int i) => columns[i];
+
+    public double Scaled(int i) => scaled[i];
+
+    public bool IsOverload(int i) => readings[i].Said == MeterSaid.Overload || double.IsNaN(readings[i].Value);
+
+    public Broad BroadOf(int i) => broads[i];
+
+    /// <summary>Log density of a figure under a hypothesis that has none to give.</summary>
+    public double WithoutFigure(int i, AnswerKind kind)
+    {
+        var isResistance = readings[i].Probe.Kind is ProbeKind.Ohm or ProbeKind.Diode;
+        var slip = kind != AnswerKind.Unsettled && isResistance ? Math.Log(FigureForNone) : 0;
+        return broads[i].LogDensity(scaled[i]) + slip;
+    }
+
+    /// <summary>Log joint density under none-of-these.</summary>
+    public double LogNone()
+    {
+        double sum = 0;
+        for (var i = 0; i < Count; i++)
+        {
+            sum += IsOverload(i) ? broads[i].LogOverload() : broads[i].LogDensity(scaled[i]);
+        }
+        return sum;
+    }
+}

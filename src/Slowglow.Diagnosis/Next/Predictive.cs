@@ -1,0 +1,166 @@
+using Slowglow.Circuits;
+using Slowglow.Diagnosis.Likelihood;
+
+namespace Slowglow.Diagnosis.Next;
+
+/// <summary>
+/// What a reading could show: a mixture over hypotheses, cut into bins. The last bin is "no figure" (overload, or nothing that holds).
+/// </summary>
+internal sealed class Predictive
+{
+    private const int MostEdges = 30;
+
+    /// <summary>Beyond this many widths a distribution is taken as done.</summary>
+    private const double Done = 12;
+
+    /// <summary>Where a prediction puts edges, in widths from its centre.</summary>
+    private static readonly double[] Smear = [-3.2, -1.3, 0, 1.3, 3.2];
+
+    private readonly double[,] chances;
+
+    private Predictive(double[] edges, double[,] chances, double covered) =>
+        (Edges, this.chances, Covered) = (edges, chances, covered);
+
+    /// <summary>Upper edges of all figure bins but the last, on the probe's scale, rising.</summary>
+    public double[] Edges { get; }
+
+    /// <summary>Bins: figures and one for none.</summary>
+    public int Bins => Edges.Length + 2;
+
+    /// <summary>Cures, with "nothing wrong" and "none of these" at the end.</summary>
+    public int Cures => chances.GetLength(0);
+
+    /// <summary>Probability of the hypotheses that had an answer.</summary>
+    public double Covered { get; }
+
+    /// <summary>Joint probability of a cure and a bin.</summary>
+    public double At(int cure, int bin) => chances[cure, bin];
+
+    /// <summary>Expected information about the cure, bits.</summary>
+    public double Bits()
+    {
+        var cures = Cures;
+        var ofCure = new double[cures];
+        var ofBin = new double[Bins];
+        for (var c = 0; c < cures; c++)
+        {
+            for (var b = 0; b < Bins; b++)
+            {
+                ofCure[c] += chances[c, b];
+                ofBin[b] += chances[c, b];
+            }
+        }
+        double bits = 0;
+        for (var c = 0; c < cures; c++)
+        {
+            for (var b = 0; b < Bins; b++)
+            {
+                if (chances[c, b] > 1e-12)
+                {
+                    bits += chances[c, b] * Math.Log2(chances[c, b] * Covered / (ofCure[c] * ofBin[b]));
+                }
+            }
+        }
+        return Math.Max(bits, 0);
+    }
+
+    /// <summary>Cuts the mixture of <paramref name="active"/> and none-of-these (the last cure) into bins.</summary>
+    public static Predictive Of(
+        IReadOnlyList<Prediction?> predictions,
+        IReadOnlyList<Active> active,
+        int cures,
+        Broad none,
+        double pNone,
+        Func<double, double> overload
+    )
+    {
+        var edges = EdgesOf(predictions, active);
+        var chances = new double[cures, edges.Length + 2];
+        var covered = pNone;
+        var bins = new double[edges.Length + 2];
+        for (var i = 0; i < active.Count; i++)
+        {
+            if (predictions[i] is { } prediction)
+            {
+                covered += active[i].Probability;
+                Fill(bins, prediction, edges, none, overload);
+                for (var b = 0; b < bins.Length; b++)
+                {
+                    chances[active[i].Cure, b] += active[i].Probability * bins[b];
+                }
+            }
+        }
+        FillBroad(bins, edges, none, Math.Exp(none.LogOverload()));
+        for (var b = 0; b < bins.Length; b++)
+        {
+            chances[cures - 1, b] += pNone * bins[b];
+        }
+        return new(edges, chances, covered);
+    }
+
+    private static void Fill(double[] bins, Prediction prediction, double[] edges, Broad none, Func<double, double> overload)
+    {
+        if (prediction.Kind is AnswerKind.Overload or AnswerKind.Floating)
+        {
+            FillBroad(bins, edges, none, 0.97);
+            return;
+        }
+        if (!prediction.HasFigure)
+        {
+            FillBroad(bins, edges, none, Math.Exp(none.LogOverload()));
+            return;
+        }
+        var open = overload(prediction.Mean);
+        double before = 0;
+        for (var e = 0; e < edges.Length; e++)
+        {
+            var z = (edges[e] - prediction.Mean) / prediction.Sd;
+            var below = z < -Done ? 0 : z > Done ? 1 : StudentT.Cumulative(z);
+            bins[e] = (1 - open) * (below - before);
+            before = below;
+        }
+        bins[edges.Length] = (1 - open) * (1 - before);
+        bins[edges.Length + 1] = open;
+    }
+
+    private static void FillBroad(double[] bins, double[] edges, Broad none, double open)
+    {
+        double before = 0;
+        for (var e = 0; e < edges.Length; e++)
+        {
+            var below = none.Below(edges[e]);
+            bins[e] = (1 - open) * Math.Max(below - before, 0);
+            before = below;
+        }
+        bins[edges.Length] = (1 - open) * Math.Max(1 - before, 0);
+        bins[edges.Length + 1] = open;
+    }
+
+    /// <summary>Edges at even steps of the weight of all predictions, each smeared over its width.</summary>
+    private static double[] EdgesOf(IReadOnlyList<Prediction?> predictions, IReadOnlyList<Active> active)
+    {
+        var points = new List<(double At, double Weight, double Sd)>();
+        for (var i = 0; i < active.Count; i++)
+        {
+            if (predictions[i] is { HasFigure: true } p)
+            {
+                var weight = active[i].Probability + 0.5 / active.Count;
+                points.AddRange(Smear.Select(k => (p.Mean + k * p.Sd, weight, p.Sd)));
+            }
+        }
+        points.Sort((a, b) => a.At.CompareTo(b.At));
+        var step = points.Sum(p => p.Weight) / (MostEdges + 1);
+        var edges = new List<double>();
+        double sum = 0;
+        foreach (var point in points)
+        {
+            sum += point.Weight;
+            if (sum >= step && (edges.Count == 0 || point.At > edges[^1] + 0.4 * point.Sd))
+            {
+                edges.Add(point.At);
+                sum = 0;
+            }
+        }
+        return [.. edges];
+    }
+}

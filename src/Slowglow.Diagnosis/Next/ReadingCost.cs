@@ -1,0 +1,74 @@
+using Slowglow.Diagnosis.Source;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Parts.Valve;
+using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
+
+namespace Slowglow.Diagnosis.Next;
+
+/// <summary>
+/// What a reading costs in minutes, and what its risk is worth in minutes. Common practice, no source: the figures are those a technician
+/// would give, and a sheet's remarks on its points overrule them.
+/// </summary>
+internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn, double chanceOfOverload)
+{
+    private const double Touch = 1;
+    private const double ChangeSetup = 3;
+    private const double ChangeChannel = 1;
+    private const double PullValve = 0.5;
+    private const double LiftLeg = 8;
+    private const double Generator = 2;
+    private const double HighVolts = 60;
+    private const double HighVoltsRisk = 1;
+    private const double MainsRisk = 4;
+    private const double OverloadRisk = 5;
+
+    private readonly HashSet<string> mains = MainsSide.Of(sheet);
+
+    /// <summary>Minutes of work.</summary>
+    public double Minutes(Probe probe, Setup setup) =>
+        Touch + Math.Max(Access(probe.Red), Access(probe.Black)) + Change(setup) + (NeedsGenerator(probe) ? Generator : 0);
+
+    /// <summary>Minutes that one would work longer to avoid the risk.</summary>
+    public double RiskMinutes(Probe probe, Setup setup, double volts)
+    {
+        if (setup.PowerOff)
+        {
+            return 0;
+        }
+        var ours = IsMains(probe) ? MainsRisk : Math.Abs(volts) > HighVolts ? HighVoltsRisk : 0;
+        return ours + (setup.LimiterWatts is null ? OverloadRisk * chanceOfOverload : 0);
+    }
+
+    /// <summary>In the trade's words.</summary>
+    public string Risk(Probe probe, Setup setup, double volts) =>
+        setup.PowerOff ? "power off: discharge the reservoirs and prove it first"
+        : IsMains(probe) ? "live mains"
+        : setup.LimiterWatts is null && chanceOfOverload > 0.3 ? "live: something may be shorted, use the lamp limiter"
+        : Math.Abs(volts) > HighVolts ? "live HT"
+        : "live, low volts";
+
+    private bool IsMains(Probe probe) => probe.IsInlet || mains.Contains(probe.Red) || mains.Contains(probe.Black);
+
+    private bool NeedsGenerator(Probe probe) => probe.Kind == ProbeKind.Level && !generatorIsIn;
+
+    private double Change(Setup setup)
+    {
+        if (SetupKey.Of(setup) == SetupKey.Of(current))
+        {
+            return 0;
+        }
+        if (SetupKey.Of(setup with { Channel = current.Channel }) == SetupKey.Of(current))
+        {
+            return ChangeChannel;
+        }
+        var valves = setup.ValvesOut != current.ValvesOut ? PullValve * sheet.Parts.OfType<ValvePart>().Count() : 0;
+        return ChangeSetup + valves + LiftLeg * setup.Lifted.Except(current.Lifted).Count();
+    }
+
+    private double Access(string net)
+    {
+        var remark = sheet.Points.FirstOrDefault(p => p.AccessMinutes is not null && (p.Where == net || sheet.Nets.Find(p.Where) == net));
+        return remark?.AccessMinutes ?? 0;
+    }
+}

@@ -1,0 +1,37 @@
+namespace Slowglow.Diagnosis.Priors;
+
+/// <summary>Families of parts that fail alike; each has a row in rates.csv and rows in modes.csv.</summary>
+internal enum PartKind
+{
+    FilmResistor,
+    CarbonResistor,
+    WirewoundResistor,
+    Pot,
+    FilmCapacitor,
+    PaperCapacitor,
+    CeramicCapacitor,
+    MicaCapacitor,
+    TantalumCapacitor,
+    ElectrolyticCapacitor,
+    Diode,
+    SignalDiode,
+    Zener,
+    Led,
+    SmallTransistor,
+    PowerTransistor,
+    Jfet,
+    Mosfet,
+    OpAmp,
+    Regulator,
+    Valve,
+    RectifierValve,
+    MainsTransformer,
+    OutputTransformer,
+    Inductor,
+    Contact,
+    Wire,
+    Fuse,
+    Lamp,
+    Loudspeaker,
+    Unexplained,
+}

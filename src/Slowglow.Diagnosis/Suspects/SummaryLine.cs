@@ -1,0 +1,45 @@
+using System.Globalization;
+using Slowglow.Sheets.Readings;
+
+namespace Slowglow.Diagnosis.Suspects;
+
+/// <summary>The answer in one sentence.</summary>
+internal static class SummaryLine
+{
+    private const double Certain = 0.9;
+    private const double Leading = 0.5;
+
+    public static string Say(IReadOnlyList<Suspect> suspects, double healthy, double none, IReadOnlyList<NextReading> next, int readings)
+    {
+        var best = suspects.Count > 0 ? suspects[0].Probability : 0;
+        var then = Then(next);
+        if (none > best && none > healthy)
+        {
+            return $"No single fault explains this well ({Percent(none)} for none of these): check the readings, the drawing, and whether two things are wrong.{then}";
+        }
+        if (healthy > best)
+        {
+            return $"As far as the evidence goes nothing is wrong ({Percent(healthy)}).{then}";
+        }
+        var first = suspects[0];
+        var who = first.Group.Count == 1 ? first.Fault.ToString() : $"one of {string.Join(", ", first.Group)} ({first.Fault})";
+        if (best > Certain)
+        {
+            return $"{who}, {Percent(best)}.{then}";
+        }
+        var second = suspects.Count > 1 ? $", then {suspects[1].Part} ({Percent(suspects[1].Probability)})" : "";
+        return best > Leading
+            ? $"Most likely {who}, {Percent(best)}{second}.{then}"
+            : $"Open after {Count(readings)}: {who} leads with {Percent(best)}{second}.{then}";
+    }
+
+    private static string Then(IReadOnlyList<NextReading> next) =>
+        next.Count == 0
+            ? ""
+            : $" Measure {next[0].Probe.Where} {next[0].Probe.KindText} next, with the unit on \"{next[0].Setup.Name}\".";
+
+    private static string Count(int readings) => readings == 1 ? "1 reading" : $"{readings.ToString(CultureInfo.InvariantCulture)} readings";
+
+    private static string Percent(double share) =>
+        (share > 0.995 ? "over 99" : Math.Round(100 * share).ToString(CultureInfo.InvariantCulture)) + " %";
+}

@@ -70,5 +70,10 @@ public sealed class Diagnostician
     }
 
     private static UnderstoodWord Understood(Posterior posterior, Heard word) =>
-        new(word.Words, (word.Denied ? "no " : "") + Descriptors.Say(word.Descriptor), word.Channel, posterior.Complaint.IsComputed(word));
+        new(
+            word.Words,
+            (word.Denied ? "no " : "") + Descriptors.Say(word.Descriptor),
+            word.Channel,
+            posterior.Complaint.IsComputed(word)
+        );
 }

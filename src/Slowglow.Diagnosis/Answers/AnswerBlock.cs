@@ -59,8 +59,7 @@ internal sealed class AnswerBlock
     public double MeanOf(int hypothesis, int probe) => means[hypothesis]![probe];
 
     /// <summary>Change of the answer for one standard deviation of each parameter.</summary>
-    public ReadOnlySpan<float> SpreadOf(int hypothesis, int probe) =>
-        spreads[hypothesis].AsSpan(probe * Columns, Columns);
+    public ReadOnlySpan<float> SpreadOf(int hypothesis, int probe) => spreads[hypothesis].AsSpan(probe * Columns, Columns);
 
     /// <summary>Variance over tolerances alone.</summary>
     public double SpreadVarianceOf(int hypothesis, int probe) => variances[hypothesis]![probe];

@@ -13,7 +13,10 @@ internal sealed class AnswerStore(IWorldSource source, HypothesisList hypotheses
     private const double WidestDcShare = 0.3;
 
     private readonly Dictionary<string, AnswerBlock> candidates = [];
-    private readonly Dictionary<(string Setup, MeterClass Meter, string Red, string Black, ProbeKind, double), AnswerBlock> single = [];
+    private readonly Dictionary<
+        (string Setup, MeterClass Meter, string Red, string Black, ProbeKind, double),
+        AnswerBlock
+    > single = [];
 
     /// <summary>Largest DC volts of the healthy unit; at least a few volts.</summary>
     public double Reach => reach;

@@ -8,7 +8,9 @@ namespace Slowglow.Diagnosis.Answers;
 /// <summary>What every part stands in the world of a hypothesis at full mains, asked for once and kept.</summary>
 internal sealed class StressStore(IWorldSource source, HypothesisList hypotheses)
 {
-    private readonly IReadOnlyDictionary<string, PartStress>?[] known = new IReadOnlyDictionary<string, PartStress>[hypotheses.Count];
+    private readonly IReadOnlyDictionary<string, PartStress>?[] known = new IReadOnlyDictionary<string, PartStress>[
+        hypotheses.Count
+    ];
 
     public IReadOnlyDictionary<string, PartStress> Of(int hypothesis) =>
         known[hypothesis] ??= source

@@ -9,9 +9,23 @@ internal sealed class ChannelWords(IReadOnlyList<SignalPath> paths)
 
     private static readonly Dictionary<string, int> Ordinals = new()
     {
-        ["first"] = 0, ["1st"] = 0, ["1"] = 0, ["one"] = 0, ["a"] = 0, ["left"] = 0, ["l"] = 0,
-        ["second"] = 1, ["2nd"] = 1, ["2"] = 1, ["b"] = 1, ["right"] = 1, ["r"] = 1, ["two"] = 1,
-        ["third"] = 2, ["3rd"] = 2, ["3"] = 2,
+        ["first"] = 0,
+        ["1st"] = 0,
+        ["1"] = 0,
+        ["one"] = 0,
+        ["a"] = 0,
+        ["left"] = 0,
+        ["l"] = 0,
+        ["second"] = 1,
+        ["2nd"] = 1,
+        ["2"] = 1,
+        ["b"] = 1,
+        ["right"] = 1,
+        ["r"] = 1,
+        ["two"] = 1,
+        ["third"] = 2,
+        ["3rd"] = 2,
+        ["3"] = 2,
     };
 
     /// <summary>The channel a clause names, or null; <paramref name="previous"/> tells what "the other one" is.</summary>

@@ -5,7 +5,17 @@ internal sealed class ComplaintReader(ChannelWords channels)
 {
     private static readonly HashSet<string> Denials =
     [
-        "no", "not", "without", "never", "isn't", "doesn't", "don't", "hasn't", "none", "nor", "zero",
+        "no",
+        "not",
+        "without",
+        "never",
+        "isn't",
+        "doesn't",
+        "don't",
+        "hasn't",
+        "none",
+        "nor",
+        "zero",
     ];
 
     /// <summary>Words that do not end the reach of a denial: "no trace of hum", "not at all noisy".</summary>
@@ -71,7 +81,10 @@ internal sealed class ComplaintReader(ChannelWords channels)
                 continue;
             }
             var denied = i - denial <= DenialReach;
-            var from = denied ? denial : descriptor == Descriptor.BlowsFuse ? Math.Max(0, i - 2) : i;
+            var from =
+                denied ? denial
+                : descriptor == Descriptor.BlowsFuse ? Math.Max(0, i - 2)
+                : i;
             var said = string.Join(' ', words.Skip(from).Take(i + length - from));
             AddOnce(heard, new(said, descriptor, channel, denied, down));
             i += length;

@@ -35,8 +35,12 @@ internal static class SymptomOdds
     {
         var trouble = new[]
         {
-            Step(Math.Abs(s.DropDb), 4, 1.2), Rough(s), Step(s.HumRiseDb, 9, 2), Heard(s) * Step(Math.Abs(s.BassDropDb), 6, 1.5),
-            Heard(s) * Step(Math.Abs(s.TrebleDropDb), 6, 1.5), Step(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.5), 0.5),
+            Step(Math.Abs(s.DropDb), 4, 1.2),
+            Rough(s),
+            Step(s.HumRiseDb, 9, 2),
+            Heard(s) * Step(Math.Abs(s.BassDropDb), 6, 1.5),
+            Heard(s) * Step(Math.Abs(s.TrebleDropDb), 6, 1.5),
+            Step(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.5), 0.5),
         };
         return Soft(0.04, trouble.Aggregate(1.0, (p, t) => p * (1 - t)));
     }

@@ -62,9 +62,7 @@ internal sealed class SymptomStore(IWorldSource source, HypothesisList hypothese
     }
 
     private Dictionary<string, double> VolumeControls() =>
-        source
-            .Sheet.Controls.Where(c => IsVolume(c.Name))
-            .ToDictionary(c => c.Name, _ => 0.0);
+        source.Sheet.Controls.Where(c => IsVolume(c.Name)).ToDictionary(c => c.Name, _ => 0.0);
 
     private static bool IsVolume(string name) =>
         new[] { "VOL", "GAIN", "LEVEL", "MASTER", "FADER" }.Any(w => name.Contains(w, StringComparison.OrdinalIgnoreCase));

@@ -23,7 +23,11 @@ internal sealed class FuseSearch(IWorldSource source)
         {
             return [];
         }
-        List<IReadOnlyList<Fault>> sets = [[], .. source.Faults.Select(f => new[] { f })];
+        List<IReadOnlyList<Fault>> sets =
+        [
+            [],
+            .. source.Faults.Select(f => new[] { f }),
+        ];
         var inlet = new Probe(Probe.Inlet, Probe.Inlet, "", ProbeKind.Ac);
         var answers = source.Ask(setup, sets, [inlet], MeterClass.Handheld, progress, cancel);
         var healthy = answers[0][0];

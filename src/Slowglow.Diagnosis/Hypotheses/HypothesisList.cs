@@ -22,6 +22,7 @@ internal sealed class HypothesisList
 
     public int Count => all.Length;
     public Hypothesis this[int index] => all[index];
+
     public IReadOnlyList<Fault> FaultsOf(int index) => faultSets[index];
 
     /// <summary>Builds the list from single faults with their prior masses and the chances that a fault blows a fuse.</summary>
@@ -39,7 +40,10 @@ internal sealed class HypothesisList
         for (var i = 0; i < faults.Count; i++)
         {
             var soft = SeverityLadder.IsSoft(faults[i]);
-            var milder = ladder[i].Milder >= 0 ? ladder[i].Milder + 1 : soft ? 0 : -1;
+            var milder =
+                ladder[i].Milder >= 0 ? ladder[i].Milder + 1
+                : soft ? 0
+                : -1;
             var worse = ladder[i].Worse >= 0 ? ladder[i].Worse + 1 : -1;
             list.Add(new([faults[i]], masses[i] * share * Math.Max(spared[i], 0), null, milder, worse));
         }

@@ -23,7 +23,8 @@ internal sealed class Broad(Probe probe, Prediction healthy, double reach, doubl
     /// <summary>Log density at a reading on the probe's scale.</summary>
     public double LogDensity(double y)
     {
-        var near = healthyShare > 0 ? healthyShare * Math.Exp(StudentT.LogDensity((y - healthy.Mean) / healthy.Sd, healthy.Sd)) : 0;
+        var near =
+            healthyShare > 0 ? healthyShare * Math.Exp(StudentT.LogDensity((y - healthy.Mean) / healthy.Sd, healthy.Sd)) : 0;
         var rest = 1 - healthyShare;
         var flat = y >= low && y <= high ? 0.6 / (high - low) : 0.002 / (high - low);
         var zero = Scale.Of(probe).To(0);

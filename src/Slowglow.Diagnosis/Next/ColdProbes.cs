@@ -35,21 +35,37 @@ internal sealed class ColdProbes(Sheet sheet)
     {
         if (part.Device.Kind != DeviceKind.Bjt)
         {
-            return Some(Named(part, "d", "s", ProbeKind.Ohm), Named(part, "g", "s", ProbeKind.Ohm), Named(part, "g", "d", ProbeKind.Ohm));
+            return Some(
+                Named(part, "d", "s", ProbeKind.Ohm),
+                Named(part, "g", "s", ProbeKind.Ohm),
+                Named(part, "g", "d", ProbeKind.Ohm)
+            );
         }
         var npn = part.Device.Law.GetValueOrDefault("polarity", 1) > 0;
         return npn
-            ? Some(Named(part, "b", "e", ProbeKind.Diode), Named(part, "b", "c", ProbeKind.Diode), Named(part, "c", "e", ProbeKind.Ohm))
-            : Some(Named(part, "e", "b", ProbeKind.Diode), Named(part, "c", "b", ProbeKind.Diode), Named(part, "e", "c", ProbeKind.Ohm));
+            ? Some(
+                Named(part, "b", "e", ProbeKind.Diode),
+                Named(part, "b", "c", ProbeKind.Diode),
+                Named(part, "c", "e", ProbeKind.Ohm)
+            )
+            : Some(
+                Named(part, "e", "b", ProbeKind.Diode),
+                Named(part, "c", "b", ProbeKind.Diode),
+                Named(part, "e", "c", ProbeKind.Ohm)
+            );
     }
 
     private static IEnumerable<Probe> OfTransformer(TransformerPart part) =>
-        part.Windings.SelectMany(w => w.Pins.Zip(w.Pins.Skip(1)))
+        part
+            .Windings.SelectMany(w => w.Pins.Zip(w.Pins.Skip(1)))
             .SelectMany(ends => Some(Named(part, ends.First, ends.Second, ProbeKind.Ohm)));
 
     private static IEnumerable<Probe> OfPot(Part part) =>
-        [Ends(part, part.Pins[0], part.Pins[2], ProbeKind.Ohm), Ends(part, part.Pins[1], part.Pins[2], ProbeKind.Ohm),
-            Ends(part, part.Pins[0], part.Pins[1], ProbeKind.Ohm)];
+        [
+            Ends(part, part.Pins[0], part.Pins[2], ProbeKind.Ohm),
+            Ends(part, part.Pins[1], part.Pins[2], ProbeKind.Ohm),
+            Ends(part, part.Pins[0], part.Pins[1], ProbeKind.Ohm),
+        ];
 
     private static IEnumerable<Probe> OfRegulator(Part part) =>
         Some(
@@ -59,8 +75,10 @@ internal sealed class ColdProbes(Sheet sheet)
 
     private static IEnumerable<Probe> OfValve(Part part) =>
         Some(
-            Named(part, "g", "k", ProbeKind.Ohm), Named(part, "g2", "k2", ProbeKind.Ohm),
-            Named(part, "g_2", "k2", ProbeKind.Ohm), Named(part, "h", "k", ProbeKind.Ohm)
+            Named(part, "g", "k", ProbeKind.Ohm),
+            Named(part, "g2", "k2", ProbeKind.Ohm),
+            Named(part, "g_2", "k2", ProbeKind.Ohm),
+            Named(part, "h", "k", ProbeKind.Ohm)
         );
 
     private static IEnumerable<Probe> Some(params Probe?[] probes) => probes.OfType<Probe>();

@@ -48,7 +48,10 @@ internal static class OutcomeRanges
     private static void JoinLeast(List<Run> runs)
     {
         var least = Enumerable.Range(0, runs.Count).MinBy(i => runs[i].Probability);
-        var left = least == runs.Count - 1 || (least > 0 && runs[least - 1].Probability < runs[least + 1].Probability) ? least - 1 : least;
+        var left =
+            least == runs.Count - 1 || (least > 0 && runs[least - 1].Probability < runs[least + 1].Probability)
+                ? least - 1
+                : least;
         runs[left] = runs[left].With(runs[left + 1]);
         runs.RemoveAt(left + 1);
         for (var i = runs.Count - 1; i > 0; i--)

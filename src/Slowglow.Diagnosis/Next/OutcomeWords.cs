@@ -32,7 +32,9 @@ internal sealed class OutcomeWords(IReadOnlyList<Cure> cures)
         var first = leads[0];
         var other = leads.Skip(1).OrderByDescending(l => Apart(first.Prediction, l.Prediction)).FirstOrDefault();
         var shows = $"With {first.Cure.Name} at fault {probe.Where} would show {Figure(probe, first.Prediction)}";
-        return other.Cure is null ? shows + "." : $"{shows}; with {other.Cure.Name} it would show {Figure(probe, other.Prediction)}.";
+        return other.Cure is null
+            ? shows + "."
+            : $"{shows}; with {other.Cure.Name} it would show {Figure(probe, other.Prediction)}.";
     }
 
     private static double Apart(Prediction a, Prediction b) =>
@@ -41,9 +43,7 @@ internal sealed class OutcomeWords(IReadOnlyList<Cure> cures)
         : 100;
 
     private static string Figure(Probe probe, Prediction prediction) =>
-        prediction.HasFigure
-            ? "about " + Engineering.Format(Scale.Of(probe).From(prediction.Mean), probe.Unit)
-            : NoFigure(probe);
+        prediction.HasFigure ? "about " + Engineering.Format(Scale.Of(probe).From(prediction.Mean), probe.Unit) : NoFigure(probe);
 
     private static string NoFigure(Probe probe) =>
         probe.Kind is ProbeKind.Ohm or ProbeKind.Diode ? "overload" : "no steady figure";
@@ -92,6 +92,5 @@ internal sealed class OutcomeWords(IReadOnlyList<Cure> cures)
         : cure == cures.Count ? "nothing wrong"
         : "none of these";
 
-    private static string Percent(double share) =>
-        Math.Round(100 * share).ToString(CultureInfo.InvariantCulture) + " %";
+    private static string Percent(double share) => Math.Round(100 * share).ToString(CultureInfo.InvariantCulture) + " %";
 }

@@ -115,7 +115,10 @@ internal sealed class Predictive
         for (var e = 0; e < edges.Length; e++)
         {
             var z = (edges[e] - prediction.Mean) / prediction.Sd;
-            var below = z < -Done ? 0 : z > Done ? 1 : StudentT.Cumulative(z);
+            var below =
+                z < -Done ? 0
+                : z > Done ? 1
+                : StudentT.Cumulative(z);
             bins[e] = (1 - open) * (below - before);
             before = below;
         }

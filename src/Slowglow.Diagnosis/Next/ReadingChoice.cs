@@ -146,5 +146,8 @@ internal sealed class ReadingChoice
     private double ChanceOfOverload() =>
         knowledge.Blown.Count == 0
             ? 0
-            : Enumerable.Range(0, posterior.Of.Length).Where(h => knowledge.Hypotheses[h].BlownFuse is not null).Sum(h => posterior.Of[h]);
+            : Enumerable
+                .Range(0, posterior.Of.Length)
+                .Where(h => knowledge.Hypotheses[h].BlownFuse is not null)
+                .Sum(h => posterior.Of[h]);
 }

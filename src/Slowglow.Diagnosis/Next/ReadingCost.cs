@@ -36,7 +36,10 @@ internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn
         {
             return 0;
         }
-        var ours = IsMains(probe) ? MainsRisk : Math.Abs(volts) > HighVolts ? HighVoltsRisk : 0;
+        var ours =
+            IsMains(probe) ? MainsRisk
+            : Math.Abs(volts) > HighVolts ? HighVoltsRisk
+            : 0;
         return ours + (setup.LimiterWatts is null ? OverloadRisk * chanceOfOverload : 0);
     }
 
@@ -68,7 +71,9 @@ internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn
 
     private double Access(string net)
     {
-        var remark = sheet.Points.FirstOrDefault(p => p.AccessMinutes is not null && (p.Where == net || sheet.Nets.Find(p.Where) == net));
+        var remark = sheet.Points.FirstOrDefault(p =>
+            p.AccessMinutes is not null && (p.Where == net || sheet.Nets.Find(p.Where) == net)
+        );
         return remark?.AccessMinutes ?? 0;
     }
 }

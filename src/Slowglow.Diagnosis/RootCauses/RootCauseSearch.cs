@@ -44,7 +44,11 @@ internal sealed class RootCauseSearch(Knowledge knowledge)
             .Where(v => v.Excess is not null)
             .OrderByDescending(v => v.Excess!.Ratio)
             .Take(Shown)
-            .Select(v => new RootCause(v.Part, cure.Part, $"With {story.Faults[0]}, {v.Part} stands {v.Excess!.Words}: check it before the unit goes back to full mains."));
+            .Select(v => new RootCause(
+                v.Part,
+                cure.Part,
+                $"With {story.Faults[0]}, {v.Part} stands {v.Excess!.Words}: check it before the unit goes back to full mains."
+            ));
     }
 
     /// <summary>The world that blew the fuse is the one in which it was still whole.</summary>
@@ -77,7 +81,11 @@ internal sealed class RootCauseSearch(Knowledge knowledge)
             if (excess is not null && shown++ < Shown)
             {
                 var cause = knowledge.Hypotheses[h].Faults[0];
-                yield return new(cause.Part, part.Designator, $"{cause} would put {part.Designator} at {excess.Words}: check {cause.Part} before a new {part.Designator} goes in.");
+                yield return new(
+                    cause.Part,
+                    part.Designator,
+                    $"{cause} would put {part.Designator} at {excess.Words}: check {cause.Part} before a new {part.Designator} goes in."
+                );
             }
         }
     }
@@ -102,7 +110,8 @@ internal sealed class RootCauseSearch(Knowledge knowledge)
     }
 
     private static bool IsHard(Hypothesis story) =>
-        story.Faults.Count == 1 && story.Faults[0].Mode is FailureMode.Short or FailureMode.Open or FailureMode.StuckHigh or FailureMode.StuckLow;
+        story.Faults.Count == 1
+        && story.Faults[0].Mode is FailureMode.Short or FailureMode.Open or FailureMode.StuckHigh or FailureMode.StuckLow;
 
     private static bool Shifts(AnswerBlock block, int h, int p)
     {

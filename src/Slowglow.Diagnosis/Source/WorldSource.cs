@@ -9,10 +9,7 @@ namespace Slowglow.Diagnosis.Source;
 /// <summary>The solver's worlds. With the limiter in, a good fuse is taken as fitted: a blown one is left out of the fault set.</summary>
 internal sealed class WorldSource(Worlds worlds) : IWorldSource
 {
-    private readonly HashSet<string> fuses =
-    [
-        .. worlds.Circuit.Sheet.Parts.OfType<FusePart>().Select(f => f.Designator),
-    ];
+    private readonly HashSet<string> fuses = [.. worlds.Circuit.Sheet.Parts.OfType<FusePart>().Select(f => f.Designator)];
 
     public Sheet Sheet => worlds.Circuit.Sheet;
     public IReadOnlyList<RandomParameter> Parameters => worlds.Circuit.Parameters;

@@ -67,7 +67,9 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         var open = prediction.Kind is AnswerKind.Overload or AnswerKind.Floating;
         if (overload)
         {
-            return open ? 0 : prediction.HasFigure ? 20 : 3;
+            return open ? 0
+                : prediction.HasFigure ? 20
+                : 3;
         }
         if (!prediction.HasFigure)
         {

@@ -21,7 +21,9 @@ internal static class ReadingWords
         {
             AnswerKind.Value => Engineering.Format(Scale.Of(probe).From(prediction.Mean), probe.Unit),
             AnswerKind.Overload => "overload",
-            AnswerKind.Floating => probe.Kind is ProbeKind.Ohm or ProbeKind.Diode ? "overload" : "next to nothing, for nothing holds it",
+            AnswerKind.Floating => probe.Kind is ProbeKind.Ohm or ProbeKind.Diode
+                ? "overload"
+                : "next to nothing, for nothing holds it",
             _ => "no steady figure",
         };
 }

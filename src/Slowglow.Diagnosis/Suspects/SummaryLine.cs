@@ -9,7 +9,13 @@ internal static class SummaryLine
     private const double Certain = 0.9;
     private const double Leading = 0.5;
 
-    public static string Say(IReadOnlyList<Suspect> suspects, double healthy, double none, IReadOnlyList<NextReading> next, int readings)
+    public static string Say(
+        IReadOnlyList<Suspect> suspects,
+        double healthy,
+        double none,
+        IReadOnlyList<NextReading> next,
+        int readings
+    )
     {
         var best = suspects.Count > 0 ? suspects[0].Probability : 0;
         var then = Then(next);
@@ -38,7 +44,8 @@ internal static class SummaryLine
             ? ""
             : $" Measure {next[0].Probe.Where} {next[0].Probe.KindText} next, with the unit on \"{next[0].Setup.Name}\".";
 
-    private static string Count(int readings) => readings == 1 ? "1 reading" : $"{readings.ToString(CultureInfo.InvariantCulture)} readings";
+    private static string Count(int readings) =>
+        readings == 1 ? "1 reading" : $"{readings.ToString(CultureInfo.InvariantCulture)} readings";
 
     private static string Percent(double share) =>
         (share > 0.995 ? "over 99" : Math.Round(100 * share).ToString(CultureInfo.InvariantCulture)) + " %";

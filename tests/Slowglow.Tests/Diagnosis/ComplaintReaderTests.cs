@@ -8,7 +8,8 @@ public sealed class ComplaintReaderTests
 {
     private static readonly SignalPath[] Paths =
     [
-        new("normal", "IN1", "OUT", 1e3, 0.1, 8), new("bright", "IN2", "OUT", 1e3, 0.1, 8),
+        new("normal", "IN1", "OUT", 1e3, 0.1, 8),
+        new("bright", "IN2", "OUT", 1e3, 0.1, 8),
     ];
 
     [Theory]

@@ -112,7 +112,15 @@ public sealed class DiagnosticianTests
     [Fact]
     public void Overload_across_a_part_is_an_open_part()
     {
-        var open = new Reading(TwoDividers.Across("R8"), Setup.Cold, MeterSaid.Overload, double.NaN, MeterClass.Handheld, "R8 = OL", Place.None);
+        var open = new Reading(
+            TwoDividers.Across("R8"),
+            Setup.Cold,
+            MeterSaid.Overload,
+            double.NaN,
+            MeterClass.Handheld,
+            "R8 = OL",
+            Place.None
+        );
 
         var result = Diagnose(null, open, Dc("D", 0));
 

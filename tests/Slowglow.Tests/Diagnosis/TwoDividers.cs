@@ -17,8 +17,15 @@ internal sealed class TwoDividers : IWorldSource
 {
     private static readonly (string Name, double Ohms, string A, string B)[] Resistors =
     [
-        ("R1", 100e3, "HT", "A"), ("R2", 100e3, "A", "GND"), ("R3", 100e3, "HT", "B"), ("R4", 100e3, "B", "GND"),
-        ("R5", 20e3, "HT", "C"), ("R6", 20e3, "HT", "C"), ("R7", 10e3, "C", "GND"), ("R8", 10, "HT", "D"), ("R9", 10e3, "D", "GND"),
+        ("R1", 100e3, "HT", "A"),
+        ("R2", 100e3, "A", "GND"),
+        ("R3", 100e3, "HT", "B"),
+        ("R4", 100e3, "B", "GND"),
+        ("R5", 20e3, "HT", "C"),
+        ("R6", 20e3, "HT", "C"),
+        ("R7", 10e3, "C", "GND"),
+        ("R8", 10, "HT", "D"),
+        ("R9", 10e3, "D", "GND"),
     ];
 
     private static readonly string[] Nets = ["SRC", "HT", "A", "B", "C", "D"];
@@ -64,18 +71,15 @@ internal sealed class TwoDividers : IWorldSource
     {
         var volts = Solve(faults, new double[Parameters.Count]);
         var amps = (SourceVolts - volts["HT"]) / FuseOhms;
-        return
-        [
-            new("F1", 0, double.NaN, 0, double.NaN, amps, amps / 0.5),
-            .. Resistors.Select(r => StressOf(r, volts)),
-        ];
+        return [new("F1", 0, double.NaN, 0, double.NaN, amps, amps / 0.5), .. Resistors.Select(r => StressOf(r, volts))];
     }
 
     /// <summary>What a meter without any error would show on a unit with this fault and nominal parts.</summary>
     public double Exact(string where, params Fault[] faults) => Solve(faults, new double[Parameters.Count])[where];
 
     /// <summary>What an ideal ohmmeter across a part would show.</summary>
-    public double ExactOhms(string part, params Fault[] faults) => OhmsBetween(faults, Across(part), new double[Parameters.Count]);
+    public double ExactOhms(string part, params Fault[] faults) =>
+        OhmsBetween(faults, Across(part), new double[Parameters.Count]);
 
     public static Probe Dc(string net) => new(net, net, NetTable.Ground, ProbeKind.Dc);
 
@@ -93,7 +97,8 @@ internal sealed class TwoDividers : IWorldSource
 
     private static IEnumerable<Fault> FaultsOf(string part) =>
         [
-            new(part, "", FailureMode.Open), new(part, "", FailureMode.Short),
+            new(part, "", FailureMode.Open),
+            new(part, "", FailureMode.Short),
             .. new[] { 1.5, 2, 3, 6, 0.5 }.Select(s => new Fault(part, "", FailureMode.Drifted, s)),
         ];
 
@@ -251,7 +256,11 @@ internal sealed class TwoDividers : IWorldSource
             Switches = [],
             Controls = [],
             Parts = [fuse, .. parts],
-            Signals = [new("one", "A", "A", 1e3, 1, double.PositiveInfinity), new("two", "B", "B", 1e3, 1, double.PositiveInfinity)],
+            Signals =
+            [
+                new("one", "A", "A", 1e3, 1, double.PositiveInfinity),
+                new("two", "B", "B", 1e3, 1, double.PositiveInfinity),
+            ],
             Nets = new(nets, nets.ToDictionary(n => n)),
             Points = [],
             Assumptions = [],

@@ -1,0 +1,46 @@
+using System.Globalization;
+using Slowglow.Circuits;
+using Slowglow.Sheets.Parts;
+using Slowglow.Sheets.Parts.OpAmp;
+
+namespace Slowglow.Tests.ReferenceSolver.Cards;
+
+/// <summary>Op-amps that saturate a little short of their rails and draw their output current from them.</summary>
+internal sealed class OpAmpCards : PartCards
+{
+    public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
+    {
+        if (part is not OpAmpPart amp)
+        {
+            return false;
+        }
+
+        foreach (var (section, node) in Sections(deck, part, amp.Device))
+        {
+            WriteSection(deck, amp, section, node, faults);
+        }
+
+        return true;
+    }
+
+    private static void WriteSection(Deck deck, OpAmpPart amp, int section, Func<string, string> node, FaultsOf faults)
+    {
+        var law = amp.Device;
+        var name = FormattableString.Invariant($"{amp.Designator}s{section}");
+        var (plus, minus, output, high, low) = (node("in+"), node("in-"), node("out"), node("v+"), node("v-"));
+        var number = section.ToString(CultureInfo.InvariantCulture);
+        var swing = FormattableString.Invariant($"max(v({high},{low})-{law["roomHigh"] + law["roomLow"]:R},1e-3)/2");
+        var middle = FormattableString.Invariant($"(v({high})+v({low})+{law["roomLow"] - law["roomHigh"]:R})/2");
+        var drive = FormattableString.Invariant($"tanh({law["gain"]:R}*v({plus},{minus})/({swing}))");
+        drive = faults.Has(FailureMode.StuckHigh, number) ? "1" : drive;
+        drive = faults.Has(FailureMode.StuckLow, number) ? "(-1)" : drive;
+        var inner = deck.Inner(amp.Designator, "out" + number);
+        deck.Volts(name, inner, "0", $"{middle}+({swing})*{drive}");
+        deck.Resistor(name, inner, output, law["rout"]);
+        var amps = FormattableString.Invariant($"v({inner},{output})/{law["rout"]:R}");
+        deck.Current(name + "h", high, "0", FormattableString.Invariant($"{law["iq"]:R}+max({amps},0)"));
+        deck.Current(name + "l", "0", low, FormattableString.Invariant($"{law["iq"]:R}-min({amps},0)"));
+        deck.Current(name + "p", plus, "0", FormattableString.Invariant($"{law["ib"]:R}"));
+        deck.Current(name + "n", minus, "0", FormattableString.Invariant($"{law["ib"]:R}"));
+    }
+}

@@ -1,0 +1,42 @@
+using Slowglow.Circuits;
+using Slowglow.Sheets.Parts;
+using Slowglow.Sheets.Parts.Contact;
+using Slowglow.Sheets.Parts.Fuse;
+using Slowglow.Sheets.Parts.Lamp;
+using Slowglow.Sheets.Parts.Loudspeaker;
+using Slowglow.Sheets.Parts.Resistor;
+using Slowglow.Sheets.Parts.Unknown;
+using Slowglow.Sheets.Parts.Wire;
+
+namespace Slowglow.Tests.ReferenceSolver.Cards;
+
+/// <summary>Everything with two ends that is a resistance at mains frequency.</summary>
+internal sealed class TwoEndedCards : PartCards
+{
+    public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
+    {
+        if (OhmsOf(part, bench) is not { } ohms)
+        {
+            return false;
+        }
+
+        ohms *= faults.Severity(FailureMode.Drifted, 1);
+        ohms = faults.Has(FailureMode.Open) ? OpenOhms : ohms;
+        ohms = faults.Has(FailureMode.Short) ? ShortOhms : ohms;
+        deck.Resistor(part.Designator, deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net), ohms);
+        return true;
+    }
+
+    private static double? OhmsOf(Part part, Bench bench) =>
+        part switch
+        {
+            ResistorPart r => r.Ohms,
+            UnknownPart x => x.Ohms,
+            FusePart f => f.Ohms,
+            WirePart => JoinOhms,
+            ContactPart c => bench.Position(c.SwitchName) == c.Position ? JoinOhms : OpenOhms,
+            LoudspeakerPart s => s.DcOhms,
+            LampPart l => l.RatedVolts * l.RatedVolts / l.RatedWatts,
+            _ => null,
+        };
+}

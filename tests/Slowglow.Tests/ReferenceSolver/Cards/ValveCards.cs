@@ -1,0 +1,101 @@
+using System.Globalization;
+using Slowglow.Circuits;
+using Slowglow.Sheets.Devices;
+using Slowglow.Sheets.Parts;
+using Slowglow.Sheets.Parts.Valve;
+
+namespace Slowglow.Tests.ReferenceSolver.Cards;
+
+/// <summary>Triodes and pentodes after Koren with grid current, rectifier valves by the three-halves law.</summary>
+internal sealed class ValveCards : PartCards
+{
+    public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
+    {
+        if (part is not ValvePart valve)
+        {
+            return false;
+        }
+
+        var isRectifier = valve.Device.Kind == DeviceKind.RectifierValve;
+        var pulled = bench.Setup.Pulled.Contains(part.Designator) || (bench.Setup.ValvesOut && !isRectifier);
+        foreach (var (section, node) in Sections(deck, part, valve.Device))
+        {
+            var emission = pulled ? 0 : Emission(faults, section);
+            WriteSection(deck, valve, $"{part.Designator}s{section}", node, emission);
+        }
+
+        return true;
+    }
+
+    private static double Emission(FaultsOf faults, int section)
+    {
+        var name = section.ToString(CultureInfo.InvariantCulture);
+        if (faults.Has(FailureMode.Dead) || faults.Has(FailureMode.Dead, name))
+        {
+            return 0;
+        }
+
+        return faults.Severity(FailureMode.LowEmission, 1) * faults.Severity(FailureMode.LowEmission, 1, name);
+    }
+
+    private static void WriteSection(Deck deck, ValvePart valve, string name, Func<string, string> node, double emission)
+    {
+        var law = valve.Device;
+        switch (law.Kind)
+        {
+            case DeviceKind.Triode:
+                WriteTriode(deck, law, name, node, emission);
+                break;
+            case DeviceKind.Pentode:
+                WritePentode(deck, law, name, node, emission);
+                break;
+            default:
+                var (a, k) = (node("a"), node("k"));
+                deck.Current(name, a, k, FormattableString.Invariant($"{emission * law["k"]:R}*pow(max(v({a},{k}),0),1.5)"));
+                break;
+        }
+    }
+
+    private static void WriteTriode(Deck deck, Device law, string name, Func<string, string> node, double emission)
+    {
+        var (a, g, k) = (node("a"), node("g"), node("k"));
+        var drive = FormattableString.Invariant(
+            $"{law["kp"]:R}*({1 / law["mu"]:R}+(v({g},{k})+{law["vct"]:R})/sqrt({law["kvb"]:R}+v({a},{k})*v({a},{k})))"
+        );
+        var e = FormattableString.Invariant($"max(v({a},{k}),0)/{law["kp"]:R}*{Softplus(drive)}");
+        deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})"));
+        WriteGrid(deck, law, name, g, k, emission);
+    }
+
+    private static void WritePentode(Deck deck, Device law, string name, Func<string, string> node, double emission)
+    {
+        var (a, g, k, s) = (node("a"), node("g"), node("k"), node("g2"));
+        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+v({g},{k})/max(v({s},{k}),1e-3))");
+        var e = FormattableString.Invariant($"max(v({s},{k}),0)/{law["kp"]:R}*{Softplus(drive)}");
+        var knee = FormattableString.Invariant($"atan(max(v({a},{k}),0)/{law["kvb"]:R})");
+        deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})*{knee}"));
+        deck.Current(
+            name + "s",
+            s,
+            k,
+            FormattableString.Invariant(
+                $"{2 * emission / law["kg2"]:R}*pow({e},{law["ex"]:R})*(1+{law["ks"]:R}*(1-{2 / Math.PI:R}*{knee}))"
+            )
+        );
+        WriteGrid(deck, law, name, g, k, emission);
+    }
+
+    private static void WriteGrid(Deck deck, Device law, string name, string g, string k, double emission)
+    {
+        var soft = Softplus(FormattableString.Invariant($"{law["cg"]:R}*v({g},{k})"));
+        deck.Current(
+            name + "g",
+            g,
+            k,
+            FormattableString.Invariant($"{emission * law["gg"]:R}*pow({soft}/{law["cg"]:R},{law["xi"]:R})")
+        );
+    }
+
+    /// <summary>ln(1 + e^x) written so that nothing overflows.</summary>
+    private static string Softplus(string x) => $"(max({x},0)+ln(1+exp(-abs({x}))))";
+}

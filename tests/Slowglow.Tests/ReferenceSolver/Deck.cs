@@ -1,0 +1,59 @@
+using System.Globalization;
+
+namespace Slowglow.Tests.ReferenceSolver;
+
+/// <summary>Cards of one circuit for the reference solver, with a node for each net and nodes of the models' own.</summary>
+internal sealed class Deck
+{
+    private readonly Dictionary<string, string> nodes = [];
+    private readonly List<string> cards = [];
+    private readonly List<(string Name, string Card)> coils = [];
+    private int count;
+
+    /// <summary>Nets known so far, with their nodes; chassis and neutral are node 0.</summary>
+    public IReadOnlyDictionary<string, string> Nodes => nodes;
+
+    /// <summary>Names of the inductors, whose currents are states.</summary>
+    public IEnumerable<string> Coils => coils.Select(c => c.Name);
+
+    /// <summary>All cards, the inductors with the currents they start from.</summary>
+    public IEnumerable<string> Cards(IReadOnlyDictionary<string, double> coilAmps) =>
+        cards.Concat(coils.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Card} ic={coilAmps.GetValueOrDefault(c.Name):R}")));
+
+    /// <summary>Node of a net.</summary>
+    public string Node(string net)
+    {
+        if (net is "GND" or "MAINS.N" or "MAINS.E")
+        {
+            return "0";
+        }
+
+        if (!nodes.TryGetValue(net, out var node))
+        {
+            node = string.Create(CultureInfo.InvariantCulture, $"n{++count}");
+            nodes[net] = node;
+            // What our own solver also lays on every net, so that one held by nothing has an answer.
+            Card($"rfloat{node} {node} 0 1e12");
+        }
+
+        return node;
+    }
+
+    /// <summary>A node inside a part.</summary>
+    public string Inner(string part, string what) => Node($"{part}#{what}");
+
+    public void Card(FormattableString card) => cards.Add(FormattableString.Invariant(card));
+
+    public void Resistor(string name, string a, string b, double ohms) => Card($"r{name} {a} {b} {ohms:R}");
+
+    public void Capacitor(string name, string a, string b, double farads) => Card($"c{name} {a} {b} {farads:R}");
+
+    public void Coil(string name, string a, string b, double henries) =>
+        coils.Add(("l" + name.ToLowerInvariant(), string.Create(CultureInfo.InvariantCulture, $"l{name} {a} {b} {henries:R}")));
+
+    /// <summary>Current from a to b through the source, amperes, as an expression.</summary>
+    public void Current(string name, string a, string b, string expression) => Card($"b{name} {a} {b} i={expression}");
+
+    /// <summary>Volts of a over b as an expression.</summary>
+    public void Volts(string name, string a, string b, string expression) => Card($"b{name} {a} {b} v={expression}");
+}

@@ -1,0 +1,53 @@
+using Slowglow.Circuits;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Parts.Connector;
+using Slowglow.Sheets.Setups;
+using Slowglow.Tests.ReferenceSolver.Cards;
+
+namespace Slowglow.Tests.ReferenceSolver;
+
+/// <summary>A sheet in a setup with faults, translated for the reference solver by the laws that our own solver states.</summary>
+internal sealed class ReferenceCircuit
+{
+    private static readonly PartCards[] Families =
+    [
+        new TwoEndedCards(),
+        new ReactiveCards(),
+        new PotCards(),
+        new ValveCards(),
+        new SemiconductorCards(),
+        new OpAmpCards(),
+        new RegulatorCards(),
+        new TransformerCards(),
+    ];
+
+    public ReferenceCircuit(Sheet sheet, Setup setup, IReadOnlyList<Fault> faults)
+    {
+        Bench = new Bench(sheet, setup);
+        foreach (var part in sheet.Parts.Where(p => p is not ConnectorPart))
+        {
+            var wrong = new FaultsOf(part.Designator, faults);
+            if (!Families.Any(f => f.Write(Deck, part, wrong, Bench)))
+            {
+                throw new NotSupportedException($"The reference solver has no cards for {part.Designator} ({part.GetType().Name}).");
+            }
+        }
+
+        var peak = Bench.MainsVolts * Math.Sqrt(2);
+        Deck.Card($"vmains {Deck.Node(NetTable.Live)} 0 sin(0 {peak:R} {Bench.Frequency:R} 0 0 90)");
+    }
+
+    public Deck Deck { get; } = new();
+
+    public Bench Bench { get; }
+
+    /// <summary>The deck as text, for one run that starts from a state.</summary>
+    public IReadOnlyList<string> Text(CircuitState start)
+    {
+        List<string> lines = ["slowglow reference", .. Deck.Cards(start.CoilAmps)];
+        lines.AddRange(start.NodeVolts.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
+        lines.Add(".options reltol=1e-5 abstol=1e-11 vntol=1e-7 gmin=1e-12 itl4=100 itl1=500 method=gear maxord=2");
+        lines.Add(".end");
+        return lines;
+    }
+}

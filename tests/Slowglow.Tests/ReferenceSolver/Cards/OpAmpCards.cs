@@ -8,6 +8,9 @@ namespace Slowglow.Tests.ReferenceSolver.Cards;
 /// <summary>Op-amps that saturate a little short of their rails and draw their output current from them.</summary>
 internal sealed class OpAmpCards : PartCards
 {
+    /// <summary>Rounding of the swing where the supply is too low, volts.</summary>
+    private const double Soft = 0.05;
+
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
         if (part is not OpAmpPart amp)
@@ -29,18 +32,19 @@ internal sealed class OpAmpCards : PartCards
         var name = FormattableString.Invariant($"{amp.Designator}s{section}");
         var (plus, minus, output, high, low) = (node("in+"), node("in-"), node("out"), node("v+"), node("v-"));
         var number = section.ToString(CultureInfo.InvariantCulture);
-        var swing = FormattableString.Invariant($"max(v({high},{low})-{law["roomHigh"] + law["roomLow"]:R},1e-3)/2");
-        var middle = FormattableString.Invariant($"(v({high})+v({low})+{law["roomLow"] - law["roomHigh"]:R})/2");
-        var drive = FormattableString.Invariant($"tanh({law["gain"]:R}*v({plus},{minus})/({swing}))");
+        var left = FormattableString.Invariant($"(v({high},{low})-{law["roomHigh"] + law["roomLow"]:R})/2/{Soft:R}");
+        var half = FormattableString.Invariant($"({Soft:R}*{Expression.Softplus(left)}+1e-3)");
+        var drive = FormattableString.Invariant($"tanh({law["gain"]:R}*v({plus},{minus})/{half})");
+        var awake = $"tanh(max(v({high},{low}),0)/3)";
         drive = faults.Has(FailureMode.StuckHigh, number) ? "1" : drive;
         drive = faults.Has(FailureMode.StuckLow, number) ? "(-1)" : drive;
         var inner = deck.Inner(amp.Designator, "out" + number);
-        deck.Volts(name, inner, "0", $"{middle}+({swing})*{drive}");
+        deck.Volts(name, inner, "0", FormattableString.Invariant($"v({low})+{law["roomLow"]:R}+{half}*(1+{drive})"));
         deck.Resistor(name, inner, output, law["rout"]);
         var amps = FormattableString.Invariant($"v({inner},{output})/{law["rout"]:R}");
-        deck.Current(name + "h", high, "0", FormattableString.Invariant($"{law["iq"]:R}+max({amps},0)"));
-        deck.Current(name + "l", "0", low, FormattableString.Invariant($"{law["iq"]:R}-min({amps},0)"));
-        deck.Current(name + "p", plus, "0", FormattableString.Invariant($"{law["ib"]:R}"));
-        deck.Current(name + "n", minus, "0", FormattableString.Invariant($"{law["ib"]:R}"));
+        deck.Current(name + "h", high, "0", FormattableString.Invariant($"{law["iq"]:R}*{awake}+max({amps},0)"));
+        deck.Current(name + "l", "0", low, FormattableString.Invariant($"{law["iq"]:R}*{awake}-min({amps},0)"));
+        deck.Current(name + "p", plus, "0", FormattableString.Invariant($"{law["ib"]:R}*{awake}"));
+        deck.Current(name + "n", minus, "0", FormattableString.Invariant($"{law["ib"]:R}*{awake}"));
     }
 }

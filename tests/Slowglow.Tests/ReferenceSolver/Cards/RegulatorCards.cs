@@ -7,6 +7,10 @@ namespace Slowglow.Tests.ReferenceSolver.Cards;
 /// <summary>Three-terminal regulators with dropout and current limit.</summary>
 internal sealed class RegulatorCards : PartCards
 {
+    /// <summary>Rounding of the corner between regulating and dropping out, volts, and of the cut-off, amperes.</summary>
+    private const double Corner = 0.02;
+    private const double SoftAmps = 1e-5;
+
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
         if (part is not RegulatorPart regulator)
@@ -31,12 +35,15 @@ internal sealed class RegulatorCards : PartCards
         }
 
         var volts = law["volts"] * faults.Severity(FailureMode.Drifted, 1);
-        var room = FormattableString.Invariant($"{sign:R}*v({input},{ground})-{law["dropout"]:R}");
-        var wanted = FormattableString.Invariant($"min({volts:R},max({room},0))");
-        var error = FormattableString.Invariant($"({wanted}-{sign:R}*v({output},{ground}))/{law["rout"]:R}");
-        var amps = FormattableString.Invariant($"{sign:R}*{law["limit"]:R}*tanh(max({error},0)/{law["limit"]:R})");
-        deck.Current(part.Designator + "o", input, output, amps);
-        deck.Current(part.Designator + "q", input, ground, FormattableString.Invariant($"{sign * law["iq"]:R}"));
+        var room = FormattableString.Invariant($"({sign:R}*v({input},{ground})-{law["dropout"]:R})");
+        var aim = FormattableString.Invariant(
+            $"({volts:R}+{room}-sqrt(({volts:R}-{room})*({volts:R}-{room})+{Corner * Corner:R}))/2"
+        );
+        var error = FormattableString.Invariant($"({aim}-{sign:R}*v({output},{ground}))/{law["rout"] * SoftAmps:R}");
+        var soft = FormattableString.Invariant($"{SoftAmps / law["limit"]:R}*{Expression.Softplus(error)}");
+        deck.Current(part.Designator + "o", input, output, FormattableString.Invariant($"{sign * law["limit"]:R}*tanh({soft})"));
+        var awake = FormattableString.Invariant($"tanh(max({sign:R}*v({input},{ground}),0)/2)");
+        deck.Current(part.Designator + "q", input, ground, FormattableString.Invariant($"{sign * law["iq"]:R}*{awake}"));
         return true;
     }
 }

@@ -62,7 +62,7 @@ internal sealed class ValveCards : PartCards
         var drive = FormattableString.Invariant(
             $"{law["kp"]:R}*({1 / law["mu"]:R}+(v({g},{k})+{law["vct"]:R})/sqrt({law["kvb"]:R}+v({a},{k})*v({a},{k})))"
         );
-        var e = FormattableString.Invariant($"max(v({a},{k}),0)/{law["kp"]:R}*{Softplus(drive)}");
+        var e = FormattableString.Invariant($"max(v({a},{k}),0)/{law["kp"]:R}*{Expression.Softplus(drive)}");
         deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})"));
         WriteGrid(deck, law, name, g, k, emission);
     }
@@ -70,8 +70,8 @@ internal sealed class ValveCards : PartCards
     private static void WritePentode(Deck deck, Device law, string name, Func<string, string> node, double emission)
     {
         var (a, g, k, s) = (node("a"), node("g"), node("k"), node("g2"));
-        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+v({g},{k})/max(v({s},{k}),1e-3))");
-        var e = FormattableString.Invariant($"max(v({s},{k}),0)/{law["kp"]:R}*{Softplus(drive)}");
+        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+v({g},{k})/max(v({s},{k}),1e-2))");
+        var e = FormattableString.Invariant($"max(v({s},{k}),1e-2)/{law["kp"]:R}*{Expression.Softplus(drive)}");
         var knee = FormattableString.Invariant($"atan(max(v({a},{k}),0)/{law["kvb"]:R})");
         deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})*{knee}"));
         deck.Current(
@@ -87,7 +87,7 @@ internal sealed class ValveCards : PartCards
 
     private static void WriteGrid(Deck deck, Device law, string name, string g, string k, double emission)
     {
-        var soft = Softplus(FormattableString.Invariant($"{law["cg"]:R}*v({g},{k})"));
+        var soft = Expression.Softplus(FormattableString.Invariant($"{law["cg"]:R}*v({g},{k})"));
         deck.Current(
             name + "g",
             g,
@@ -95,7 +95,4 @@ internal sealed class ValveCards : PartCards
             FormattableString.Invariant($"{emission * law["gg"]:R}*pow({soft}/{law["cg"]:R},{law["xi"]:R})")
         );
     }
-
-    /// <summary>ln(1 + e^x) written so that nothing overflows.</summary>
-    private static string Softplus(string x) => $"(max({x},0)+ln(1+exp(-abs({x}))))";
 }

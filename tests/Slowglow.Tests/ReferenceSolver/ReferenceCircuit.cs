@@ -15,7 +15,8 @@ internal sealed class ReferenceCircuit
         new ReactiveCards(),
         new PotCards(),
         new ValveCards(),
-        new SemiconductorCards(),
+        new DiodeCards(),
+        new TransistorCards(),
         new OpAmpCards(),
         new RegulatorCards(),
         new TransformerCards(),
@@ -46,7 +47,7 @@ internal sealed class ReferenceCircuit
     {
         List<string> lines = ["slowglow reference", .. Deck.Cards(start.CoilAmps)];
         lines.AddRange(start.NodeVolts.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
-        lines.Add(".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-11 vntol=1e-7 gmin=1e-12 itl4=100 itl1=500 method=gear maxord=2");
+        lines.Add(".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-9 vntol=1e-6 gmin=1e-12 itl4=100 itl1=500 method=trap");
         lines.Add(".end");
         return lines;
     }

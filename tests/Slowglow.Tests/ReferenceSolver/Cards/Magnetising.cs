@@ -10,20 +10,15 @@ internal static class Magnetising
     private const double MagnetisingShare = 0.05;
     private const double LowestHertz = 30;
 
-    /// <summary>Henries of one volt's worth (or one relative turn) of winding.</summary>
-    public static double PerTurn(TransformerPart part, Mains mains)
-    {
-        var turns = part.Windings[0].SectionVolts.Sum();
-        return OfFirstWinding(part, mains, turns) / (turns * turns);
-    }
-
-    private static double OfFirstWinding(TransformerPart part, Mains mains, double volts)
+    /// <summary>Henries of the whole first winding.</summary>
+    public static double Henries(TransformerPart part, Mains mains)
     {
         if (part.IsOutput)
         {
-            throw new NotSupportedException("impedance rule to come");
+            return part.PrimaryOhms / (2 * Math.PI * LowestHertz);
         }
 
+        var volts = part.Windings[0].SectionVolts.Sum();
         var rating = double.IsNaN(part.Rating) ? UnratedVoltAmperes : part.Rating;
         return volts / (MagnetisingShare * rating / volts) / (2 * Math.PI * mains.Frequency);
     }

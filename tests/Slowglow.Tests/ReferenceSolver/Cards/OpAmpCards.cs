@@ -38,13 +38,16 @@ internal sealed class OpAmpCards : PartCards
         var awake = $"tanh(max(v({high},{low}),0)/3)";
         drive = faults.Has(FailureMode.StuckHigh, number) ? "1" : drive;
         drive = faults.Has(FailureMode.StuckLow, number) ? "(-1)" : drive;
+        var dead = faults.Has(FailureMode.Dead, number);
+        var ohms = dead ? 1e9 : law["rout"];
+        var (standing, bias) = dead ? (0, 0) : (law["iq"], law["ib"]);
         var inner = deck.Inner(amp.Designator, "out" + number);
         deck.Volts(name, inner, "0", FormattableString.Invariant($"v({low})+{law["roomLow"]:R}+{half}*(1+{drive})"));
-        deck.Resistor(name, inner, output, law["rout"]);
-        var amps = FormattableString.Invariant($"v({inner},{output})/{law["rout"]:R}");
-        deck.Current(name + "h", high, "0", FormattableString.Invariant($"{law["iq"]:R}*{awake}+max({amps},0)"));
-        deck.Current(name + "l", "0", low, FormattableString.Invariant($"{law["iq"]:R}*{awake}-min({amps},0)"));
-        deck.Current(name + "p", plus, "0", FormattableString.Invariant($"{law["ib"]:R}*{awake}"));
-        deck.Current(name + "n", minus, "0", FormattableString.Invariant($"{law["ib"]:R}*{awake}"));
+        deck.Resistor(name, inner, output, ohms);
+        var amps = FormattableString.Invariant($"v({inner},{output})/{ohms:R}");
+        deck.Current(name + "h", high, "0", FormattableString.Invariant($"{standing:R}*{awake}+max({amps},0)"));
+        deck.Current(name + "l", "0", low, FormattableString.Invariant($"{standing:R}*{awake}-min({amps},0)"));
+        deck.Current(name + "p", plus, "0", FormattableString.Invariant($"{bias:R}*{awake}"));
+        deck.Current(name + "n", minus, "0", FormattableString.Invariant($"{bias:R}*{awake}"));
     }
 }

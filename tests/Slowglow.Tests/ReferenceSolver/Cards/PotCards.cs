@@ -7,8 +7,7 @@ namespace Slowglow.Tests.ReferenceSolver.Cards;
 /// <summary>Pots and trimmers: two resistances and a wiper.</summary>
 internal sealed class PotCards : PartCards
 {
-    /// <summary>What is left at an end of the track, as a fraction of the whole: a real wiper never reaches zero.</summary>
-    private const double EndFraction = 1e-3;
+    private const double WiperOhms = 1;
 
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
@@ -17,20 +16,16 @@ internal sealed class PotCards : PartCards
             return false;
         }
 
-        var ohms = pot.Ohms * faults.Severity(FailureMode.Drifted, 1);
-        var lower = Math.Clamp(Below(pot.Taper, bench.Rotation(pot)), EndFraction, 1 - EndFraction);
+        var below = Below(pot.Taper, bench.Rotation(pot));
+        var (upper, lower) = ((pot.Ohms * (1 - below)) + WiperOhms, (pot.Ohms * below) + WiperOhms);
+        var drift = faults.Severity(FailureMode.Drifted, 1);
         var (top, wiper, bottom) = (deck.Node(pot.Pins[0].Net), deck.Node(pot.Pins[1].Net), deck.Node(pot.Pins[2].Net));
-        if (faults.Has(FailureMode.Open, "wiper"))
-        {
-            var inner = deck.Inner(part.Designator, "wiper");
-            deck.Resistor(part.Designator + "w", inner, wiper, OpenOhms);
-            wiper = inner;
-        }
-
-        var topOpen = faults.Has(FailureMode.Open, "top") || faults.Has(FailureMode.Open);
-        var bottomOpen = faults.Has(FailureMode.Open, "bottom") || faults.Has(FailureMode.Open);
-        deck.Resistor(part.Designator + "t", top, wiper, topOpen ? OpenOhms : ohms * (1 - lower));
-        deck.Resistor(part.Designator + "b", wiper, bottom, bottomOpen ? OpenOhms : ohms * lower);
+        var wiperOff = faults.Has(FailureMode.Open, "wiper");
+        var topOff = wiperOff || faults.Has(FailureMode.Open, "top") || faults.Has(FailureMode.Open);
+        var bottomOff = wiperOff || faults.Has(FailureMode.Open, "bottom") || faults.Has(FailureMode.Open);
+        deck.Resistor(part.Designator + "t", top, wiper, topOff ? OpenOhms : upper * drift);
+        deck.Resistor(part.Designator + "b", wiper, bottom, bottomOff ? OpenOhms : lower * drift);
+        deck.Resistor(part.Designator + "a", top, bottom, wiperOff ? upper + lower : OpenOhms);
         return true;
     }
 
@@ -43,5 +38,6 @@ internal sealed class PotCards : PartCards
             _ => rotation,
         };
 
-    private static double LogTaper(double rotation) => (Math.Pow(81, rotation) - 1) / 80;
+    /// <summary>15 % at half rotation, in two straight pieces.</summary>
+    private static double LogTaper(double rotation) => rotation < 0.5 ? 0.3 * rotation : 0.15 + (1.7 * (rotation - 0.5));
 }

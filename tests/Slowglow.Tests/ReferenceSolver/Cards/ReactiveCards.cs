@@ -2,12 +2,16 @@ using Slowglow.Circuits;
 using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Parts.Inductor;
+using Slowglow.Sheets.Parts.Loudspeaker;
 
 namespace Slowglow.Tests.ReferenceSolver.Cards;
 
-/// <summary>Capacitors and chokes.</summary>
+/// <summary>Capacitors, chokes and loudspeakers.</summary>
 internal sealed class ReactiveCards : PartCards
 {
+    /// <summary>What our solver leaves of an open capacitor.</summary>
+    private const double TraceFarads = 1e-15;
+
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
         switch (part)
@@ -16,7 +20,13 @@ internal sealed class ReactiveCards : PartCards
                 WriteCapacitor(deck, capacitor, faults);
                 return true;
             case InductorPart choke:
-                WriteChoke(deck, choke, faults);
+                WriteCoil(deck, choke, faults, choke.CopperOhms, choke.Henries);
+                return true;
+            case LoudspeakerPart speaker when bench.Setup.LoadOhms is { } load:
+                WriteCoil(deck, speaker, faults, Math.Min(load, OpenOhms), 0);
+                return true;
+            case LoudspeakerPart speaker:
+                WriteCoil(deck, speaker, faults, speaker.DcOhms, VoiceCoil(speaker));
                 return true;
             default:
                 return false;
@@ -29,23 +39,20 @@ internal sealed class ReactiveCards : PartCards
         var leak = faults.Has(FailureMode.Short) ? ShortOhms : faults.Severity(FailureMode.Leaky, OpenOhms);
         var farads = part.Farads * faults.Severity(FailureMode.DriedOut, 1) * faults.Severity(FailureMode.Drifted, 1);
         deck.Resistor(part.Designator + "leak", a, b, leak);
-        if (!faults.Has(FailureMode.Open))
-        {
-            deck.Capacitor(part.Designator, a, b, farads);
-        }
+        deck.Capacitor(part.Designator, a, b, faults.Has(FailureMode.Open) ? TraceFarads : farads);
     }
 
-    private static void WriteChoke(Deck deck, InductorPart part, FaultsOf faults)
+    /// <summary>Copper in series with an inductance; what has been lifted or burnt keeps its inductance behind an open.</summary>
+    private static void WriteCoil(Deck deck, Part part, FaultsOf faults, double ohms, double henries)
     {
         var (a, b) = (deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net));
-        if (faults.Has(FailureMode.Short) || faults.Has(FailureMode.Open))
-        {
-            deck.Resistor(part.Designator, a, b, faults.Has(FailureMode.Open) ? OpenOhms : ShortOhms);
-            return;
-        }
-
         var middle = deck.Inner(part.Designator, "copper");
-        deck.Resistor(part.Designator, a, middle, part.CopperOhms);
-        deck.Coil(part.Designator, middle, b, part.Henries * faults.Severity(FailureMode.Drifted, 1));
+        deck.Resistor(part.Designator, a, middle, faults.Has(FailureMode.Open) ? OpenOhms : ohms);
+        deck.Coil(part.Designator, middle, b, Math.Max(henries * faults.Severity(FailureMode.Drifted, 1), 1e-12));
+        deck.Resistor(part.Designator + "leak", a, b, faults.Has(FailureMode.Short) ? ShortOhms : OpenOhms);
     }
+
+    /// <summary>The inductance that brings a loudspeaker's impedance to nominal at 1 kHz.</summary>
+    private static double VoiceCoil(LoudspeakerPart part) =>
+        Math.Sqrt(Math.Max(0, (part.NominalOhms * part.NominalOhms) - (part.DcOhms * part.DcOhms))) / (2 * Math.PI * 1000);
 }

@@ -23,18 +23,13 @@ internal sealed class RegulatorCards : PartCards
         var input = deck.Node(part.NetOf("in")!);
         var output = deck.Node(part.NetOf("out")!);
         var ground = deck.Node(part.NetOf("gnd") ?? part.NetOf("adj")!);
-        if (faults.Has(FailureMode.StuckHigh) || faults.Has(FailureMode.Short))
-        {
-            deck.Resistor(part.Designator, input, output, ShortOhms);
-            return true;
-        }
-
-        if (faults.Has(FailureMode.Open))
+        deck.Resistor(part.Designator + "leak", output, ground, faults.All.Any(f => f.Mode == FailureMode.Short) ? ShortOhms : OpenOhms);
+        if (faults.Has(FailureMode.Open) || faults.Has(FailureMode.Dead))
         {
             return true;
         }
 
-        var volts = law["volts"] * faults.Severity(FailureMode.Drifted, 1);
+        var volts = faults.Has(FailureMode.StuckHigh) ? 1e3 : law["volts"] * faults.Severity(FailureMode.Drifted, 1);
         var room = FormattableString.Invariant($"({sign:R}*v({input},{ground})-{law["dropout"]:R})");
         var aim = FormattableString.Invariant(
             $"({volts:R}+{room}-sqrt(({volts:R}-{room})*({volts:R}-{room})+{Corner * Corner:R}))/2"

@@ -6,10 +6,13 @@ namespace Slowglow.Tests.ReferenceSolver.Cards;
 
 /// <summary>
 /// Transformers: each section between neighbouring pins is its copper in series with an ideal winding; all windings share a core node
-/// whose volts are the volts per rated volt (or per relative turn), held up by the magnetising inductance alone.
+/// whose volts are those of the whole first winding, held up by the magnetising inductance alone.
 /// </summary>
 internal sealed class TransformerCards : PartCards
 {
+    private const double LeastOhms = 1e-4;
+    private const double MagnetisingOhms = 0.01;
+
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
         if (part is not TransformerPart transformer)
@@ -17,32 +20,33 @@ internal sealed class TransformerCards : PartCards
             return false;
         }
 
+        var reference = transformer.Windings[0].SectionVolts.Sum();
         var core = deck.Inner(part.Designator, "core");
         foreach (var winding in transformer.Windings)
         {
-            WriteWinding(deck, transformer, winding, core, faults);
+            WriteWinding(deck, transformer, winding, core, reference, faults);
         }
 
-        deck.Coil(part.Designator + "core", core, "0", Magnetising.PerTurn(transformer, bench.Sheet.Mains));
+        var flow = deck.Inner(part.Designator, "flow");
+        deck.Resistor(part.Designator + "iron", core, flow, MagnetisingOhms);
+        deck.Coil(part.Designator, flow, "0", Magnetising.Henries(transformer, bench.Sheet.Mains));
+        var copper = transformer.Windings[0].SectionOhms.Sum(o => Math.Max(o, LeastOhms));
+        deck.Resistor(part.Designator + "turns", core, "0", faults.Has(FailureMode.Short) ? 10 * copper : OpenOhms);
         return true;
     }
 
-    private static void WriteWinding(Deck deck, TransformerPart part, Winding winding, string core, FaultsOf faults)
+    private static void WriteWinding(Deck deck, TransformerPart part, Winding winding, string core, double reference, FaultsOf faults)
     {
         string PinNode(int i) => deck.Node(part.Pins.First(p => p.Number == winding.Pins[i]).Net);
         for (var i = 0; i < winding.SectionVolts.Count; i++)
         {
             var name = FormattableString.Invariant($"{part.Designator}{winding.Name}{i}");
             var inner = deck.Inner(name, "emf");
-            var open = faults.Has(FailureMode.Open, winding.Name);
-            deck.Resistor(name, PinNode(i), inner, open ? OpenOhms : winding.SectionOhms[i]);
-            deck.Card($"e{name} {inner} {PinNode(i + 1)} {core} 0 {winding.SectionVolts[i]:R}");
-            deck.Card($"f{name} 0 {core} e{name} {winding.SectionVolts[i]:R}");
-        }
-
-        if (faults.Has(FailureMode.Short, winding.Name))
-        {
-            deck.Resistor(part.Designator + winding.Name + "short", PinNode(0), PinNode(winding.Pins.Count - 1), ShortOhms);
+            var open = faults.Has(FailureMode.Open, winding.Name) || faults.Has(FailureMode.Open);
+            var turns = winding.SectionVolts[i] / reference;
+            deck.Resistor(name, PinNode(i), inner, open ? OpenOhms : Math.Max(winding.SectionOhms[i], LeastOhms));
+            deck.Card($"e{name} {inner} {PinNode(i + 1)} {core} 0 {turns:R}");
+            deck.Card($"f{name} 0 {core} e{name} {turns:R}");
         }
     }
 }

@@ -3,7 +3,6 @@ using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Contact;
 using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Lamp;
-using Slowglow.Sheets.Parts.Loudspeaker;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Unknown;
 using Slowglow.Sheets.Parts.Wire;
@@ -22,8 +21,14 @@ internal sealed class TwoEndedCards : PartCards
 
         ohms *= faults.Severity(FailureMode.Drifted, 1);
         ohms = faults.Has(FailureMode.Open) ? OpenOhms : ohms;
-        ohms = faults.Has(FailureMode.Short) ? ShortOhms : ohms;
-        deck.Resistor(part.Designator, deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net), ohms);
+        var (a, b) = (deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net));
+        deck.Resistor(part.Designator, a, b, ohms);
+        if (faults.Has(FailureMode.Short))
+        {
+            // A short must also be one beside a fraction of an ohm.
+            deck.Resistor(part.Designator + "short", a, b, part is ResistorPart r ? Math.Min(ShortOhms, r.Ohms / 50) : ShortOhms);
+        }
+
         return true;
     }
 
@@ -35,7 +40,6 @@ internal sealed class TwoEndedCards : PartCards
             FusePart f => f.Ohms,
             WirePart => JoinOhms,
             ContactPart c => bench.Position(c.SwitchName) == c.Position ? JoinOhms : OpenOhms,
-            LoudspeakerPart s => s.DcOhms,
             LampPart l => l.RatedVolts * l.RatedVolts / l.RatedWatts,
             _ => null,
         };

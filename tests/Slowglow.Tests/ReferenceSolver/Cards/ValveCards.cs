@@ -22,15 +22,38 @@ internal sealed class ValveCards : PartCards
         {
             var emission = pulled ? 0 : Emission(faults, section);
             WriteSection(deck, valve, $"{part.Designator}s{section}", node, emission);
+            WriteLeaks(deck, valve, section, node, faults);
         }
 
+        HeaterCards.Write(deck, valve, pulled || faults.Has(FailureMode.Open, "heater"));
         return true;
+    }
+
+    private static void WriteLeaks(Deck deck, ValvePart valve, int section, Func<string, string> node, FaultsOf faults)
+    {
+        string[] electrodes = valve.Device.Kind switch
+        {
+            DeviceKind.Triode => ["a", "g", "k"],
+            DeviceKind.Pentode => ["a", "g", "g2", "k"],
+            _ => ["a", "k"],
+        };
+        for (var a = 0; a < electrodes.Length; a++)
+        {
+            for (var b = a + 1; b < electrodes.Length; b++)
+            {
+                var pair = $"{electrodes[a]}-{electrodes[b]}";
+                var named = FormattableString.Invariant($"{section} {pair}");
+                var shorted = faults.Has(FailureMode.Short, pair) || faults.Has(FailureMode.Short, named);
+                var name = FormattableString.Invariant($"{valve.Designator}s{section}{electrodes[a]}{electrodes[b]}");
+                deck.Resistor(name, node(electrodes[a]), node(electrodes[b]), shorted ? ShortOhms : OpenOhms);
+            }
+        }
     }
 
     private static double Emission(FaultsOf faults, int section)
     {
         var name = section.ToString(CultureInfo.InvariantCulture);
-        if (faults.Has(FailureMode.Dead) || faults.Has(FailureMode.Dead, name))
+        if (faults.Has(FailureMode.Open, "heater") || faults.Has(FailureMode.Dead) || faults.Has(FailureMode.Dead, name))
         {
             return 0;
         }
@@ -62,7 +85,7 @@ internal sealed class ValveCards : PartCards
         var drive = FormattableString.Invariant(
             $"{law["kp"]:R}*({1 / law["mu"]:R}+(v({g},{k})+{law["vct"]:R})/sqrt({law["kvb"]:R}+v({a},{k})*v({a},{k})))"
         );
-        var e = FormattableString.Invariant($"max(v({a},{k}),0)/{law["kp"]:R}*{Expression.Softplus(drive)}");
+        var e = FormattableString.Invariant($"max(v({a},{k}),1e-9)/{law["kp"]:R}*{Expression.Softplus(drive)}");
         deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})"));
         WriteGrid(deck, law, name, g, k, emission);
     }

@@ -47,7 +47,7 @@ internal sealed class ReferenceCircuit
     {
         List<string> lines = ["slowglow reference", .. Deck.Cards(start.CoilAmps)];
         lines.AddRange(start.NodeVolts.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
-        lines.Add(".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-9 vntol=1e-6 gmin=1e-12 itl4=100 itl1=500 method=trap");
+        lines.Add(".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-9 vntol=1e-5 gmin=1e-12 itl4=100 itl1=500 method=gear");
         lines.Add(".end");
         return lines;
     }

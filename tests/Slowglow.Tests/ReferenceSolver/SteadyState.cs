@@ -9,6 +9,7 @@ internal sealed class SteadyState
     /// <summary>A mean may move by this fraction of itself in a cycle: with time constants up to 50 cycles the rest is within 0.1 %.</summary>
     private const double DriftFraction = 2e-5;
     private const double DriftVolts = 2e-5;
+    private const int StepsPerCycle = 100;
     private readonly ReferenceCircuit circuit;
     private readonly int cyclesPerRun;
     private readonly double period;
@@ -30,6 +31,13 @@ internal sealed class SteadyState
     /// <summary>The net that still moved most when the cycles ran out; empty when settled.</summary>
     public string Restless { get; private set; } = "";
 
+    /// <summary>Settles from mean volts by net; nets not given, and what is inside parts, start from nothing.</summary>
+    public bool SettleFrom(IReadOnlyDictionary<string, double> means, int mostCycles = 600)
+    {
+        var nodes = circuit.Deck.Nodes.Where(n => means.ContainsKey(n.Key)).ToDictionary(n => n.Value, n => means[n.Key]);
+        return Settle(new CircuitState(nodes, new Dictionary<string, double>()), mostCycles);
+    }
+
     public bool Settle(CircuitState start, int mostCycles = 1000)
     {
         State = start;
@@ -46,7 +54,7 @@ internal sealed class SteadyState
         var deck = circuit.Deck;
         var end = cyclesPerRun * period;
         string[] wanted = ["time", .. deck.Nodes.Values, .. deck.Coils.Select(c => c + "#branch")];
-        var step = period / 200;
+        var step = period / StepsPerCycle;
         var analysis = FormattableString.Invariant($"tran {step:R} {end:R} 0 {step:R} uic");
         var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted);
         var time = vectors["time"];

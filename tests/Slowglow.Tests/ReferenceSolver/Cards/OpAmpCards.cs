@@ -10,6 +10,7 @@ internal sealed class OpAmpCards : PartCards
 {
     /// <summary>Rounding of the swing where the supply is too low, volts.</summary>
     private const double Soft = 0.05;
+    private const double LagSeconds = 1e-6;
 
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
@@ -42,7 +43,12 @@ internal sealed class OpAmpCards : PartCards
         var ohms = dead ? 1e9 : law["rout"];
         var (standing, bias) = dead ? (0, 0) : (law["iq"], law["ib"]);
         var inner = deck.Inner(amp.Designator, "out" + number);
-        deck.Volts(name, inner, "0", FormattableString.Invariant($"v({low})+{law["roomLow"]:R}+{half}*(1+{drive})"));
+
+        // Without any delay the library's Newton cycles; a microsecond of lag lets its step control help and changes nothing at 100 Hz.
+        var lag = deck.Inner(amp.Designator, "lag" + number);
+        deck.Current(name, "0", lag, FormattableString.Invariant($"1e-3*({half}*{drive}-v({lag}))"));
+        deck.Capacitor(name, lag, "0", 1e-3 * LagSeconds);
+        deck.Volts(name + "o", inner, "0", FormattableString.Invariant($"v({low})+{law["roomLow"]:R}+{half}+v({lag})"));
         deck.Resistor(name, inner, output, ohms);
         var amps = FormattableString.Invariant($"v({inner},{output})/{ohms:R}");
         deck.Current(name + "h", high, "0", FormattableString.Invariant($"{standing:R}*{awake}+max({amps},0)"));

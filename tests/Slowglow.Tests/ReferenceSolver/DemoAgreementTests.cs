@@ -1,0 +1,89 @@
+using Slowglow.Circuits;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
+using Xunit;
+
+namespace Slowglow.Tests.ReferenceSolver;
+
+/// <summary>
+/// Our worlds against the reference solver's: every net's mean within 0.5 % (plus 2 mV), every net's ripple within 3 % (plus 2 mV), healthy
+/// and for 100 random single faults. The reference starts at our means, which only saves it cycles, and settles by its own measure.
+/// </summary>
+public sealed class DemoAgreementTests(ITestOutputHelper output)
+{
+    private const double DcBound = 0.005;
+    private const double RippleBound = 0.03;
+    private const double FloorVolts = 0.002;
+    private const int RandomFaults = 100;
+
+    [Theory]
+    [InlineData("kittiwake-15", 1501)]
+    [InlineData("saltmarsh-lm2", 1502)]
+    [InlineData("heronsgate-m60", 1503)]
+    public void Steady_states_agree_with_the_reference(string folder, int seed)
+    {
+        var circuit = Circuit.From(DemoSheets.Read(folder)).Value!;
+        var picked = new Random(seed).GetItems([.. circuit.Faults], circuit.Faults.Count).Distinct().Take(RandomFaults);
+        List<IReadOnlyList<Fault>> sets = [[], .. picked.Select(f => new[] { f })];
+        var probes = circuit.Sheet.Nets.Names.Where(n => n != NetTable.Ground).SelectMany(Both).ToList();
+        var meter = MeterClass.Handheld with { InputOhms = 1e15 };
+        var answers = new Worlds(circuit).Ask(Setup.Default, sets, probes, meter);
+
+        var report = new AgreementReport(folder);
+        for (var i = 0; i < sets.Count; i++)
+        {
+            Compare(report, circuit, sets[i], probes, answers[i]);
+        }
+
+        output.WriteLine(report.ToString());
+        Assert.Empty(report.Disagreements);
+        Assert.True(report.Without.Count <= sets.Count / 50, report.ToString());
+    }
+
+    private static IEnumerable<Probe> Both(string net) =>
+        [
+            new Probe(net, net, NetTable.Ground, ProbeKind.Dc),
+            new Probe(net, net, NetTable.Ground, ProbeKind.Ac, SaidAsRipple: true),
+        ];
+
+    private static void Compare(AgreementReport report, Circuit circuit, IReadOnlyList<Fault> faults, List<Probe> probes, Answer[] answers)
+    {
+        var world = faults.Count == 0 ? "healthy" : faults[0].ToString();
+        report.Worlds++;
+        var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, Setup.Default, faults));
+        var means = probes.Zip(answers).Where(p => p.First.Kind == ProbeKind.Dc && p.Second.HasValue).ToDictionary(p => p.First.Red, p => p.Second.Value);
+        if (means.Count == 0)
+        {
+            report.Without.Add($"{world} (ours)");
+        }
+        else if (!reference.SettleFrom(means))
+        {
+            report.Without.Add($"{world} (reference: {reference.Restless})");
+        }
+        else
+        {
+            CompareFigures(report, world, reference, probes.Zip(answers));
+        }
+    }
+
+    private static void CompareFigures(AgreementReport report, string world, SteadyState reference, IEnumerable<(Probe Probe, Answer Answer)> pairs)
+    {
+        foreach (var (probe, answer) in pairs.Where(p => p.Answer.HasValue))
+        {
+            if (!reference.Figures.TryGetValue(probe.Red, out var figures))
+            {
+                continue;
+            }
+
+            if (probe.Kind == ProbeKind.Dc)
+            {
+                report.Compare(world, probe.Red, "dc", answer.Value, figures.Mean, DcBound, FloorVolts);
+            }
+            else
+            {
+                report.Compare(world, probe.Red, "ripple", answer.Value, figures.Ripple, RippleBound, FloorVolts);
+            }
+        }
+    }
+}

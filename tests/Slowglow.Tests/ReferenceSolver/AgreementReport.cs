@@ -37,7 +37,10 @@ internal sealed class AgreementReport(string sheet)
         if (!(share <= 1))
         {
             disagreements.Add(
-                string.Create(CultureInfo.InvariantCulture, $"{world}: {net} {what} {ours:G6} against {theirs:G6}, {share:F1} times the bound")
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{world}: {net} {what} {ours:G6} against {theirs:G6}, {share:F1} times the bound"
+                )
             );
         }
     }

@@ -18,7 +18,9 @@ internal sealed class Deck
 
     /// <summary>All cards, the inductors with the currents they start from.</summary>
     public IEnumerable<string> Cards(IReadOnlyDictionary<string, double> coilAmps) =>
-        cards.Concat(coils.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Card} ic={coilAmps.GetValueOrDefault(c.Name):R}")));
+        cards.Concat(
+            coils.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Card} ic={coilAmps.GetValueOrDefault(c.Name):R}"))
+        );
 
     /// <summary>Node of a net.</summary>
     public string Node(string net)

@@ -25,7 +25,11 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
     {
         var circuit = Circuit.From(DemoSheets.Read(folder)).Value!;
         var picked = new Random(seed).GetItems([.. circuit.Faults], circuit.Faults.Count).Distinct().Take(RandomFaults);
-        List<IReadOnlyList<Fault>> sets = [[], .. picked.Select(f => new[] { f })];
+        List<IReadOnlyList<Fault>> sets =
+        [
+            [],
+            .. picked.Select(f => new[] { f }),
+        ];
         var probes = circuit.Sheet.Nets.Names.Where(n => n != NetTable.Ground).SelectMany(Both).ToList();
         var meter = MeterClass.Handheld with { InputOhms = 1e15 };
         var answers = new Worlds(circuit).Ask(Setup.Default, sets, probes, meter);
@@ -47,12 +51,21 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
             new Probe(net, net, NetTable.Ground, ProbeKind.Ac, SaidAsRipple: true),
         ];
 
-    private static void Compare(AgreementReport report, Circuit circuit, IReadOnlyList<Fault> faults, List<Probe> probes, Answer[] answers)
+    private static void Compare(
+        AgreementReport report,
+        Circuit circuit,
+        IReadOnlyList<Fault> faults,
+        List<Probe> probes,
+        Answer[] answers
+    )
     {
         var world = faults.Count == 0 ? "healthy" : faults[0].ToString();
         report.Worlds++;
         var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, Setup.Default, faults));
-        var means = probes.Zip(answers).Where(p => p.First.Kind == ProbeKind.Dc && p.Second.HasValue).ToDictionary(p => p.First.Red, p => p.Second.Value);
+        var means = probes
+            .Zip(answers)
+            .Where(p => p.First.Kind == ProbeKind.Dc && p.Second.HasValue)
+            .ToDictionary(p => p.First.Red, p => p.Second.Value);
         if (means.Count == 0)
         {
             report.Without.Add($"{world} (ours)");
@@ -67,7 +80,12 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
         }
     }
 
-    private static void CompareFigures(AgreementReport report, string world, SteadyState reference, IEnumerable<(Probe Probe, Answer Answer)> pairs)
+    private static void CompareFigures(
+        AgreementReport report,
+        string world,
+        SteadyState reference,
+        IEnumerable<(Probe Probe, Answer Answer)> pairs
+    )
     {
         foreach (var (probe, answer) in pairs.Where(p => p.Answer.HasValue))
         {

@@ -8,7 +8,8 @@ internal static class DemoSheets
     public static Sheet Read(string folder)
     {
         var parsed = SheetReader.Read(File.ReadAllText(Path.Combine(Root(), "demo", folder, "sheet.yaml")));
-        return parsed.Value ?? throw new InvalidOperationException(string.Join('\n', parsed.Findings.Select(f => $"{f.Place}: {f.Text}")));
+        return parsed.Value
+            ?? throw new InvalidOperationException(string.Join('\n', parsed.Findings.Select(f => $"{f.Place}: {f.Text}")));
     }
 
     public static string Root()

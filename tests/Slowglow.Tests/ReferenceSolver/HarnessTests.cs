@@ -1,5 +1,5 @@
-using Xunit;
 using Slowglow.Circuits;
+using Xunit;
 
 namespace Slowglow.Tests.ReferenceSolver;
 

@@ -30,7 +30,9 @@ internal sealed class ReferenceCircuit
             var wrong = new FaultsOf(part.Designator, faults);
             if (!Families.Any(f => f.Write(Deck, part, wrong, Bench)))
             {
-                throw new NotSupportedException($"The reference solver has no cards for {part.Designator} ({part.GetType().Name}).");
+                throw new NotSupportedException(
+                    $"The reference solver has no cards for {part.Designator} ({part.GetType().Name})."
+                );
             }
         }
 

@@ -27,7 +27,11 @@ internal static class HeaterCards
     }
 
     private static List<string> NodesOf(Deck deck, ValvePart valve, string electrode) =>
-        [.. valve.Device.Pinout.Where(p => p.Electrode == electrode).Select(p => deck.Node(valve.Pins.First(q => q.Number == p.Number).Net))];
+        [
+            .. valve
+                .Device.Pinout.Where(p => p.Electrode == electrode)
+                .Select(p => deck.Node(valve.Pins.First(q => q.Number == p.Number).Net)),
+        ];
 
     private static void Add(Deck deck, ValvePart valve, int half, string one, string other, double ohms) =>
         deck.Resistor(valve.Designator + "heater" + half.ToString(CultureInfo.InvariantCulture), one, other, ohms);

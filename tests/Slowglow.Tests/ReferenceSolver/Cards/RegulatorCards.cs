@@ -23,7 +23,12 @@ internal sealed class RegulatorCards : PartCards
         var input = deck.Node(part.NetOf("in")!);
         var output = deck.Node(part.NetOf("out")!);
         var ground = deck.Node(part.NetOf("gnd") ?? part.NetOf("adj")!);
-        deck.Resistor(part.Designator + "leak", output, ground, faults.All.Any(f => f.Mode == FailureMode.Short) ? ShortOhms : OpenOhms);
+        deck.Resistor(
+            part.Designator + "leak",
+            output,
+            ground,
+            faults.All.Any(f => f.Mode == FailureMode.Short) ? ShortOhms : OpenOhms
+        );
         if (faults.Has(FailureMode.Open) || faults.Has(FailureMode.Dead))
         {
             return true;

@@ -35,7 +35,14 @@ internal sealed class TransformerCards : PartCards
         return true;
     }
 
-    private static void WriteWinding(Deck deck, TransformerPart part, Winding winding, string core, double reference, FaultsOf faults)
+    private static void WriteWinding(
+        Deck deck,
+        TransformerPart part,
+        Winding winding,
+        string core,
+        double reference,
+        FaultsOf faults
+    )
     {
         string PinNode(int i) => deck.Node(part.Pins.First(p => p.Number == winding.Pins[i]).Net);
         for (var i = 0; i < winding.SectionVolts.Count; i++)

@@ -19,7 +19,12 @@ internal sealed class TransistorCards : PartCards
         foreach (var pair in new[] { "c-e", "b-e", "b-c" })
         {
             var leak = faults.Has(FailureMode.Short, pair) ? ShortOhms : faults.Severity(FailureMode.Leaky, OpenOhms, pair);
-            deck.Resistor(part.Designator + pair.Replace("-", "", StringComparison.Ordinal), nodes[pair[..1]], nodes[pair[2..]], leak);
+            deck.Resistor(
+                part.Designator + pair.Replace("-", "", StringComparison.Ordinal),
+                nodes[pair[..1]],
+                nodes[pair[2..]],
+                leak
+            );
         }
 
         var open = faults.All.FirstOrDefault(f => f.Mode == FailureMode.Open)?.Where;

@@ -96,7 +96,12 @@ internal sealed class ValveCards : PartCards
         var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+v({g},{k})/max(v({s},{k}),1e-2))");
         var e = FormattableString.Invariant($"max(v({s},{k}),1e-2)/{law["kp"]:R}*{Expression.Softplus(drive)}");
         var knee = FormattableString.Invariant($"atan(max(v({a},{k}),0)/{law["kvb"]:R})");
-        deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})*{knee}"));
+        deck.Current(
+            name + "a",
+            a,
+            k,
+            FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})*{knee}")
+        );
         deck.Current(
             name + "s",
             s,

@@ -15,7 +15,7 @@ internal static class Magnetising
     {
         if (part.IsOutput)
         {
-            return part.PrimaryOhms / (2 * Math.PI * LowestHertz);
+            return part.PrimaryImpedance / (2 * Math.PI * LowestHertz);
         }
 
         var volts = part.Windings[0].SectionVolts.Sum();

@@ -41,7 +41,7 @@ internal sealed class Deck
         return node;
     }
 
-    /// <summary>A node inside a part.</summary>
+    /// <summary>A node inside a part; its name holds a #, which no net of a sheet does.</summary>
     public string Inner(string part, string what) => Node($"{part}#{what}");
 
     public void Card(FormattableString card) => cards.Add(FormattableString.Invariant(card));

@@ -32,7 +32,7 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
         ];
         var probes = circuit.Sheet.Nets.Names.Where(n => n != NetTable.Ground).SelectMany(Both).ToList();
         var meter = MeterClass.Handheld with { InputOhms = 1e15 };
-        var answers = new Worlds(circuit).Ask(Setup.Default, sets, probes, meter);
+        var answers = new Worlds(circuit).Ask(Setup.Default, sets, probes, meter, cancel: TestContext.Current.CancellationToken);
 
         var report = new AgreementReport(folder);
         for (var i = 0; i < sets.Count; i++)
@@ -62,23 +62,39 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
         var world = faults.Count == 0 ? "healthy" : faults[0].ToString();
         report.Worlds++;
         var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, Setup.Default, faults));
-        var means = probes
-            .Zip(answers)
-            .Where(p => p.First.Kind == ProbeKind.Dc && p.Second.HasValue)
-            .ToDictionary(p => p.First.Red, p => p.Second.Value);
+        var means = Figures(ProbeKind.Dc, probes, answers);
+        var ripples = Figures(ProbeKind.Ac, probes, answers);
         if (means.Count == 0)
         {
             report.Without.Add($"{world} (ours)");
         }
-        else if (!reference.SettleFrom(means))
+        else if (!TrySettle(reference, means, ripples, out var why))
         {
-            report.Without.Add($"{world} (reference: {reference.Restless})");
+            report.Without.Add($"{world} (reference: {why})");
         }
         else
         {
             CompareFigures(report, world, reference, probes.Zip(answers));
         }
     }
+
+    private static bool TrySettle(SteadyState reference, Dictionary<string, double> means, Dictionary<string, double> ripples, out string why)
+    {
+        try
+        {
+            var settled = reference.SettleFrom(means, net => ripples.GetValueOrDefault(net));
+            why = reference.Restless;
+            return settled;
+        }
+        catch (InvalidOperationException failure)
+        {
+            why = failure.Message;
+            return false;
+        }
+    }
+
+    private static Dictionary<string, double> Figures(ProbeKind kind, List<Probe> probes, Answer[] answers) =>
+        probes.Zip(answers).Where(p => p.First.Kind == kind && p.Second.HasValue).ToDictionary(p => p.First.Red, p => p.Second.Value);
 
     private static void CompareFigures(
         AgreementReport report,

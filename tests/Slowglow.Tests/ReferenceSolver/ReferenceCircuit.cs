@@ -1,6 +1,7 @@
 using Slowglow.Circuits;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Parts.Connector;
+using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Setups;
 using Slowglow.Tests.ReferenceSolver.Cards;
 
@@ -37,12 +38,31 @@ internal sealed class ReferenceCircuit
         }
 
         var peak = Bench.MainsVolts * Math.Sqrt(2);
-        Deck.Card($"vmains {Deck.Node(NetTable.Live)} 0 sin(0 {peak:R} {Bench.Frequency:R} 0 0 90)");
+        Deck.Card($"vmains {Deck.Node(NetTable.Live)} 0 sin(0 {peak:R} {Bench.Frequency:R})");
     }
 
     public Deck Deck { get; } = new();
 
     public Bench Bench { get; }
+
+    /// <summary>
+    /// Magnetising currents at the upward zero crossing of the mains, where a run begins: without them the core would swing off its middle and
+    /// take seconds to come back.
+    /// </summary>
+    /// <param name="primaryVolts">Volts rms at the two ends of a transformer's first winding.</param>
+    public Dictionary<string, double> Magnetised(Func<string, double> primaryVolts)
+    {
+        var amps = new Dictionary<string, double>();
+        foreach (var transformer in Bench.Sheet.Parts.OfType<TransformerPart>().Where(t => !t.IsOutput))
+        {
+            var pins = transformer.Windings[0].Pins;
+            var volts = Math.Abs(primaryVolts(transformer.NetOf(pins[0])!) - primaryVolts(transformer.NetOf(pins[^1])!));
+            var henries = Magnetising.Henries(transformer, Bench.Sheet.Mains);
+            amps[TransformerCards.CoilOf(transformer)] = -volts * Math.Sqrt(2) / (2 * Math.PI * Bench.Frequency * henries);
+        }
+
+        return amps;
+    }
 
     /// <summary>The deck as text, for one run that starts from a state.</summary>
     public IReadOnlyList<string> Text(CircuitState start)

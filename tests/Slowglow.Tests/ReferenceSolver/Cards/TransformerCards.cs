@@ -29,11 +29,14 @@ internal sealed class TransformerCards : PartCards
 
         var flow = deck.Inner(part.Designator, "flow");
         deck.Resistor(part.Designator + "iron", core, flow, MagnetisingOhms);
-        deck.Coil(part.Designator, flow, "0", Magnetising.Henries(transformer, bench.Sheet.Mains));
+        deck.Coil(part.Designator + "iron", flow, "0", Magnetising.Henries(transformer, bench.Sheet.Mains));
         var copper = transformer.Windings[0].SectionOhms.Sum(o => Math.Max(o, LeastOhms));
         deck.Resistor(part.Designator + "turns", core, "0", faults.Has(FailureMode.Short) ? 10 * copper : OpenOhms);
         return true;
     }
+
+    /// <summary>Name of the magnetising inductance as the deck lists it.</summary>
+    public static string CoilOf(TransformerPart part) => "l" + part.Designator.ToLowerInvariant() + "iron";
 
     private static void WriteWinding(
         Deck deck,

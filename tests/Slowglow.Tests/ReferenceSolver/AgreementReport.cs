@@ -21,10 +21,10 @@ internal sealed class AgreementReport(string sheet)
 
     public double WorstRipple { get; private set; }
 
-    public void Compare(string world, string net, string what, double ours, double theirs, double relative, double floor)
+    public void Compare(string world, string net, string what, double ours, double theirs, double bound)
     {
         Figures++;
-        var share = Math.Abs(ours - theirs) / ((relative * Math.Abs(theirs)) + floor);
+        var share = Math.Abs(ours - theirs) / bound;
         if (what == "dc")
         {
             WorstDc = Math.Max(WorstDc, share);

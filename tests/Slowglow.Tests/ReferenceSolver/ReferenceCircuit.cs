@@ -69,7 +69,7 @@ internal sealed class ReferenceCircuit
     {
         List<string> lines = ["slowglow reference", .. Deck.Cards(start.CoilAmps)];
         lines.AddRange(start.NodeVolts.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
-        lines.Add(".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-9 vntol=1e-5 gmin=1e-12 itl4=100 itl1=500 method=gear");
+        lines.Add(".options temp=26.85 tnom=26.85 reltol=1e-7 abstol=1e-11 vntol=1e-7 trtol=1e4 gmin=1e-12 itl4=100 itl1=500 method=gear");
         lines.Add(".end");
         return lines;
     }

@@ -40,7 +40,8 @@ internal sealed class DiodeCards : PartCards
         var law = part.Device.Law;
         var ohms = Math.Max(law.GetValueOrDefault("rs"), 1e-3);
         deck.Card($"d{part.Designator} {a} {k} m{part.Designator}");
-        deck.Card($".model m{part.Designator} d(is={law["is"]:R} n={law["n"]:R} rs={ohms:R} cjo={JunctionFarads:R})");
+        deck.Card($".model m{part.Designator} d(is={law["is"]:R} n={law["n"]:R} rs={ohms:R})");
+        deck.Capacitor(part.Designator + "junction", a, k, JunctionFarads);
     }
 
     private static void WriteBreakdown(Deck deck, DiodePart part, string a, string k, double factor)

@@ -7,20 +7,20 @@ internal sealed class Deck
 {
     private readonly Dictionary<string, string> nodes = [];
     private readonly List<string> cards = [];
-    private readonly List<(string Name, string Card)> coils = [];
+    private readonly List<string> coils = [];
+    private readonly HashSet<string> free = [];
     private int count;
 
     /// <summary>Nets known so far, with their nodes; chassis and neutral are node 0.</summary>
     public IReadOnlyDictionary<string, string> Nodes => nodes;
 
     /// <summary>Names of the inductors, whose currents are states.</summary>
-    public IEnumerable<string> Coils => coils.Select(c => c.Name);
+    public IReadOnlyList<string> Coils => coils;
 
-    /// <summary>All cards, the inductors with the currents they start from.</summary>
-    public IEnumerable<string> Cards(IReadOnlyDictionary<string, double> coilAmps) =>
-        cards.Concat(
-            coils.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Card} ic={coilAmps.GetValueOrDefault(c.Name):R}"))
-        );
+    /// <summary>Nodes that must find their own start: an inductance ties them to another node there.</summary>
+    public IReadOnlySet<string> Free => free;
+
+    public IReadOnlyList<string> Cards => cards;
 
     /// <summary>Node of a net.</summary>
     public string Node(string net)
@@ -50,8 +50,12 @@ internal sealed class Deck
 
     public void Capacitor(string name, string a, string b, double farads) => Card($"c{name} {a} {b} {farads:R}");
 
-    public void Coil(string name, string a, string b, double henries) =>
-        coils.Add(("l" + name.ToLowerInvariant(), string.Create(CultureInfo.InvariantCulture, $"l{name} {a} {b} {henries:R}")));
+    public void Coil(string name, string a, string b, double henries)
+    {
+        coils.Add("l" + name.ToLowerInvariant());
+        free.Add(a);
+        Card($"l{name} {a} {b} {henries:R}");
+    }
 
     /// <summary>Current from a to b through the source, amperes, as an expression.</summary>
     public void Current(string name, string a, string b, string expression) => Card($"b{name} {a} {b} i={expression}");

@@ -38,21 +38,24 @@ internal sealed class SteadyState
         Settle(CircuitState.Rest with { CoilAmps = circuit.Magnetised(net => net is "MAINS.N" or "GND" ? 0 : circuit.Bench.MainsVolts) }, mostCycles);
 
     /// <summary>
-    /// Settles from mean volts by net; nets not given, and what is inside parts, start from nothing. Two cycles tell how far each net stands
-    /// from its mean at the zero crossing, where the runs begin.
+    /// Settles from mean volts by net; what is inside parts finds its own start. A few cycles tell how far each net stands from its mean at the
+    /// zero crossing, where the runs begin.
     /// </summary>
     public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 400)
     {
-        var coils = circuit.Magnetised(rms);
         var start = circuit.Deck.Nodes.Where(n => means.ContainsKey(n.Key)).ToDictionary(n => n.Value, n => means[n.Key]);
-        State = new CircuitState(start, coils);
-        Run(2);
-        var corrected = circuit.Deck.Nodes.ToDictionary(
-            n => n.Value,
-            n => State.NodeVolts[n.Value] + means.GetValueOrDefault(n.Key, Figures[n.Key].Mean) - Figures[n.Key].Mean
-        );
-        return Settle(State with { NodeVolts = corrected }, mostCycles);
+        State = new CircuitState(start, circuit.Magnetised(rms));
+        for (var pass = 0; pass < 2; pass++)
+        {
+            Run(2);
+            State = State with { NodeVolts = circuit.Deck.Nodes.ToDictionary(n => n.Value, n => Corrected(n.Key, n.Value, means)) };
+        }
+
+        return Settle(State, mostCycles);
     }
+
+    private double Corrected(string net, string node, IReadOnlyDictionary<string, double> means) =>
+        State.NodeVolts[node] + (means.TryGetValue(net, out var mean) ? mean - Figures[net].Mean : 0);
 
     private bool Settle(CircuitState start, int mostCycles)
     {
@@ -71,7 +74,7 @@ internal sealed class SteadyState
         var end = cycles * period;
         string[] wanted = ["time", .. deck.Nodes.Values, .. deck.Coils.Select(c => c + "#branch")];
         var step = period / StepsPerCycle;
-        var analysis = FormattableString.Invariant($"tran {step:R} {end:R} 0 {step:R} uic");
+        var analysis = FormattableString.Invariant($"tran {step:R} {end:R} 0 {step:R}");
         var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted);
         var time = vectors["time"];
         if (time[^1] < end * (1 - 1e-6))

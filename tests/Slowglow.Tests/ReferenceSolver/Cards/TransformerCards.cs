@@ -10,8 +10,9 @@ namespace Slowglow.Tests.ReferenceSolver.Cards;
 /// </summary>
 internal sealed class TransformerCards : PartCards
 {
+    public const string Core = "core";
     private const double LeastOhms = 1e-4;
-    private const double MagnetisingOhms = 0.01;
+    public const double MagnetisingOhms = 0.01;
 
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
@@ -21,7 +22,7 @@ internal sealed class TransformerCards : PartCards
         }
 
         var reference = transformer.Windings[0].SectionVolts.Sum();
-        var core = deck.Inner(part.Designator, "core");
+        var core = deck.Inner(part.Designator, Core);
         foreach (var winding in transformer.Windings)
         {
             WriteWinding(deck, transformer, winding, core, reference, faults);

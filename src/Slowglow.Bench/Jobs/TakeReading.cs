@@ -27,7 +27,8 @@ public sealed class TakeReading(OpenJob open, TimelineWriter timeline)
         var read = ReadingsReader.ReadLine(line, unit.Sheet, opened.Value.ChosenFirst);
         if (read.Value is not { } reading || read.HasErrors)
         {
-            return new(null, read.Findings);
+            // A single line has no place worth naming.
+            return new(null, [.. read.Findings.Select(f => f with { Place = Place.None })]);
         }
 
         var entry = await timeline.AppendAsync(

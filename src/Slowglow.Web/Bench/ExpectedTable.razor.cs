@@ -15,10 +15,24 @@ public sealed partial class ExpectedTable
 
     private IReadOnlyList<PointRow> Measured => [.. PointRows.Measured(Picture).Where(r => r.Matches(filter))];
 
+    private IEnumerable<(string Title, IReadOnlyList<PointRow> Rows)> NotMeasured
+    {
+        get
+        {
+            var rows = Unmeasured;
+            yield return ("Not measured yet", [.. rows.Where(r => !r.IsNothing)]);
+            yield return ("Not measured yet, and nothing belongs there", [.. rows.Where(r => r.IsNothing)]);
+        }
+    }
+
     private IReadOnlyList<PointRow> Unmeasured => [.. PointRows.Unmeasured(Picture).Where(r => r.Matches(filter))];
 
     private static string Belongs(PointRow row) =>
-        double.IsFinite(row.Nominal) ? Figures.Value(row.Nominal, row.Probe.Unit) : Figures.Without(row.Kind);
+        row.IsNothing ? $"0 {row.Probe.Unit}"
+        : double.IsFinite(row.Nominal) ? Figures.Value(row.Nominal, row.Probe.Unit)
+        : Figures.Without(row.Kind);
+
+    private static string Band(PointRow row) => row.IsNothing ? "under 5 mV" : Figures.Band(row.Low, row.High, row.Probe.Unit);
 
     private static string Said(PointRow row) =>
         row.Measured!.Reading.Said == MeterSaid.Overload ? "OL" : Figures.Value(row.Measured.Reading.Value, row.Probe.Unit, 4);

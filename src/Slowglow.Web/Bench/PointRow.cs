@@ -30,6 +30,13 @@ public sealed record PointRow(
             _ => "none",
         };
 
+    /// <summary>Volts nearer to nothing than a handheld meter shows: not worth a figure.</summary>
+    private const double Nothing = 5e-3;
+
+    /// <summary>True where a healthy unit has no volts to speak of: grids, inputs, outputs.</summary>
+    public bool IsNothing =>
+        Probe.Unit == "V" && Probe.Kind is ProbeKind.Dc or ProbeKind.Ac && !Probe.IsInlet && Math.Max(Math.Abs(Low), Math.Abs(High)) < Nothing;
+
     /// <summary>True when a person who types this into the filter means this row.</summary>
     public bool Matches(string filter) => Probe.Where.Contains(filter.Trim(), StringComparison.OrdinalIgnoreCase);
 }

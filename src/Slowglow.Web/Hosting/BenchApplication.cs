@@ -27,7 +27,7 @@ internal static class BenchApplication
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost", "[::1]"]);
         builder.Services.AddSingleton(options);
-        AddUseCases(builder.Services, shop);
+        AddUseCases(builder.Services, shop, options.Units ?? new BenchUnits());
 
         var app = builder.Build();
         app.UseHostFiltering();
@@ -38,11 +38,11 @@ internal static class BenchApplication
         return app;
     }
 
-    private static void AddUseCases(IServiceCollection services, SqliteShop shop)
+    private static void AddUseCases(IServiceCollection services, SqliteShop shop, BenchUnits units)
     {
         services.AddSingleton<IDbContextFactory<ShopDatabase>>(shop);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton<BenchUnits>();
+        services.AddSingleton(units);
         services.AddSingleton<JobNews>();
         services.AddSingleton<TimelineWriter>();
         services.AddSingleton<OpenDemo>();
@@ -56,6 +56,7 @@ internal static class BenchApplication
         services.AddSingleton<WriteNote>();
         services.AddSingleton<ReadSettings>();
         services.AddSingleton<ChooseWords>();
+        services.AddSingleton<FirstJob>();
         services.AddSingleton<JobDesks>();
         services.AddSingleton<ShopWords>();
     }

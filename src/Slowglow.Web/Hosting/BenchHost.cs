@@ -7,6 +7,7 @@ using Microsoft.Extensions.Hosting;
 using Slowglow.Bench.Jobs;
 using Slowglow.Sheets;
 using Slowglow.Storage.Sqlite;
+using Slowglow.Web.Desks;
 
 namespace Slowglow.Web.Hosting;
 
@@ -67,6 +68,12 @@ public static class BenchHost
         {
             await app.DisposeAsync();
             return Wrong($"Something else answers at {options.Url} already.", "Stop it, or choose another port.");
+        }
+
+        // The first job is worked out while the person still looks for the page.
+        if (await app.Services.GetRequiredService<FirstJob>().NumberAsync(cancel) is { } first)
+        {
+            await app.Services.GetRequiredService<JobDesks>().Of(first).OpenAsync();
         }
 
         var address = app.Urls.First();

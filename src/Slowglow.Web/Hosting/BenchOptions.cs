@@ -1,3 +1,5 @@
+using Slowglow.Bench.Jobs;
+
 namespace Slowglow.Web.Hosting;
 
 /// <summary>How the bench page is served.</summary>
@@ -20,6 +22,9 @@ public sealed record BenchOptions
 
     /// <summary>Told the address once the page answers.</summary>
     public Action<string>? Ready { get; init; }
+
+    /// <summary>Units solved already by this process; null = none yet.</summary>
+    public BenchUnits? Units { get; init; }
 
     /// <summary>In the person's own data folder.</summary>
     public static string DefaultDatabasePath =>

@@ -1,10 +1,7 @@
 using Microsoft.AspNetCore.Components;
-using Slowglow.Bench.Jobs;
 using Slowglow.Diagnosis;
 using Slowglow.Web.Bench;
 using Slowglow.Web.Desks;
-using Slowglow.Web.Hosting;
-using Slowglow.Workshop.Jobs;
 
 namespace Slowglow.Web.Pages;
 
@@ -24,10 +21,7 @@ public sealed partial class BenchPage : IDisposable
     private JobDesks Desks { get; set; } = null!;
 
     [Inject]
-    private ListJobs ListJobs { get; set; } = null!;
-
-    [Inject]
-    private BenchOptions Options { get; set; } = null!;
+    private FirstJob FirstJob { get; set; } = null!;
 
     private string Title => picture?.Job is { } job ? $"Job {job.Job.Number}, {job.Job.Unit.Title} - Slowglow" : "Bench - Slowglow";
 
@@ -41,7 +35,7 @@ public sealed partial class BenchPage : IDisposable
 
     protected override async Task OnParametersSetAsync()
     {
-        var wanted = Number ?? Options.Job ?? await FirstOnBenchAsync();
+        var wanted = Number ?? await FirstJob.NumberAsync();
         read = true;
         if (wanted == asked && desk is not null)
         {
@@ -57,13 +51,6 @@ public sealed partial class BenchPage : IDisposable
             await desk.OpenAsync();
             picture = desk.Picture;
         }
-    }
-
-    private async Task<int?> FirstOnBenchAsync()
-    {
-        var jobs = await ListJobs.RunAsync();
-        var onBench = JobStateWords.Say(JobState.OnTheBench);
-        return (jobs.FirstOrDefault(j => j.State == onBench) ?? jobs.FirstOrDefault())?.Number;
     }
 
     private Task TakeAsync(NextReading next) => line?.FillAsync(next) ?? Task.CompletedTask;

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
+using Slowglow.Bench.Jobs;
 using Slowglow.Web.Hosting;
 
 namespace Slowglow.Browser.Tests.Browsing;
@@ -7,6 +8,8 @@ namespace Slowglow.Browser.Tests.Browsing;
 /// <summary>A bench page with the demo jobs, in a folder of its own that is gone afterwards.</summary>
 internal sealed class BenchUnderTest : IAsyncDisposable
 {
+    // Solved once for all tests: what they are about is the page.
+    private static readonly BenchUnits Units = new();
     private readonly string folder = Directory.CreateTempSubdirectory("slowglow-bench-").FullName;
     private WebApplication? app;
 
@@ -48,7 +51,7 @@ internal sealed class BenchUnderTest : IAsyncDisposable
 
     private async Task ServeAsync(IReadOnlyList<string>? demoFolders)
     {
-        var options = new BenchOptions { Url = Url, DatabasePath = DatabasePath, DemoFolders = demoFolders };
+        var options = new BenchOptions { Url = Url, DatabasePath = DatabasePath, DemoFolders = demoFolders, Units = Units };
         var started = await BenchHost.StartAsync(options, TestContext.Current.CancellationToken);
         Assert.Empty(started.Findings);
         app = started.Value!;

@@ -53,6 +53,15 @@ public sealed class JobDesk(int number, OpenJob open, TimeProvider clock, ILogge
         Solve();
     }
 
+    /// <summary>Stops whatever is being worked out; nothing new begins until the job is read again.</summary>
+    internal void Stop()
+    {
+        lock (gate)
+        {
+            running.Cancel();
+        }
+    }
+
     internal void Show(Func<DeskPicture?, DeskPicture> change)
     {
         lock (gate)

@@ -25,7 +25,14 @@ public sealed class JobDesks : IDisposable
     /// <summary>The desk of that job, whether or not there is such a job.</summary>
     public JobDesk Of(int number) => desks.GetOrAdd(number, n => new JobDesk(n, open, clock, logs.CreateLogger<JobDesk>()));
 
-    public void Dispose() => news.Changed -= Reload;
+    public void Dispose()
+    {
+        news.Changed -= Reload;
+        foreach (var desk in desks.Values)
+        {
+            desk.Stop();
+        }
+    }
 
     private void Reload(int number)
     {

@@ -1,0 +1,69 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace Slowglow.Browser.Tests.Browsing;
+
+/// <summary>The command, serving the page from a process of its own that can be killed.</summary>
+internal sealed partial class BenchProcess : IAsyncDisposable
+{
+    private readonly Process process;
+
+    private BenchProcess(Process process, string url)
+    {
+        this.process = process;
+        Url = url;
+    }
+
+    public string Url { get; }
+
+    public int Port => new Uri(Url).Port;
+
+    /// <summary>Starts <c>slowglow bench</c> and waits until it says its address.</summary>
+    public static async Task<BenchProcess> StartAsync(string databasePath, int port)
+    {
+        var command = Path.Combine(AppContext.BaseDirectory, "slowglow.dll");
+        var start = new ProcessStartInfo("dotnet")
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            // Anywhere but the program's folder: the page must not depend on where one stands.
+            WorkingDirectory = Path.GetTempPath(),
+        };
+        foreach (var word in new[] { "exec", command, "bench", "--port", $"{port}", "--data", databasePath, "--no-browser" })
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        var process = Process.Start(start)!;
+        _ = process.StandardError.ReadToEndAsync();
+        while (await process.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken) is { } line)
+        {
+            if (Address().Match(line) is { Success: true } found)
+            {
+                return new(process, found.Value);
+            }
+        }
+
+        throw new InvalidOperationException("The command ended without saying an address.");
+    }
+
+    /// <summary>As a power cut would end it.</summary>
+    public async Task KillAsync()
+    {
+        process.Kill(entireProcessTree: true);
+        await process.WaitForExitAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!process.HasExited)
+        {
+            await KillAsync();
+        }
+
+        process.Dispose();
+    }
+
+    [GeneratedRegex(@"http://127\.0\.0\.1:\d+", RegexOptions.CultureInvariant)]
+    private static partial Regex Address();
+}

@@ -21,6 +21,11 @@ internal static class DeviceFinder
 
         var name = like ?? type!.Value;
         var device = context.Devices.Find(name.Text);
+        if (device is null && context.BrokenTypes.Contains(name.Text))
+        {
+            return null;
+        }
+
         if (device is null)
         {
             UnknownType(name, entry, context);

@@ -6,15 +6,16 @@ namespace Slowglow.Sheets.Parsing;
 /// <summary>Type numbers that the sheet describes itself.</summary>
 internal static class DeviceSection
 {
-    /// <summary>The library with the sheet's own devices added; these win.</summary>
-    internal static DeviceLibrary Read(YamlMap? map, DeviceLibrary library, FindingList findings)
+    /// <summary>The library with the sheet's own devices added (these win), and the types that could not be read.</summary>
+    internal static (DeviceLibrary Library, IReadOnlySet<string> Broken) Read(YamlMap? map, DeviceLibrary library, FindingList findings)
     {
         if (map is null)
         {
-            return library;
+            return (library, new HashSet<string>());
         }
 
         var own = new List<Device>();
+        var broken = new HashSet<string>();
         foreach (var entry in new Keys(map, "devices", findings).All)
         {
             if (entry.Value is not YamlMap keys)
@@ -25,8 +26,12 @@ internal static class DeviceSection
             {
                 own.Add(device);
             }
+            else
+            {
+                broken.Add(entry.Key.Text);
+            }
         }
 
-        return own.Count == 0 ? library : library.With(own);
+        return (own.Count == 0 ? library : library.With(own), broken);
     }
 }

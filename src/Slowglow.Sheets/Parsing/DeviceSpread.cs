@@ -15,6 +15,21 @@ internal static class DeviceSpread
             : device;
     }
 
+    private static string Word(string constant) =>
+        constant switch
+        {
+            "mu" => "amplification factor",
+            "kg1" or "is" or "k" => "current",
+            "kg2" => "screen current",
+            "bf" => "current gain",
+            "bv" or "volts" => "volts",
+            "vto" => "threshold",
+            "beta" or "kp" => "transconductance",
+            "vos" => "offset",
+            "gain" => "gain",
+            _ => constant,
+        };
+
     internal static void List(string designator, Device device, SheetContext context)
     {
         if (device.Spread.Count == 0)
@@ -22,7 +37,7 @@ internal static class DeviceSpread
             return;
         }
 
-        var figures = device.Spread.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key} {Engineering.Format(s.Value * 100, "%", 2)}");
+        var figures = device.Spread.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{Word(s.Key)} {Engineering.Format(s.Value * 100, "%", 2)}");
         context.Assume(designator, "spread between specimens", string.Join(", ", figures), $"one standard deviation, device data of {device.Type}");
     }
 }

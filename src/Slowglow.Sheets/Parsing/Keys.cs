@@ -71,13 +71,7 @@ internal sealed class Keys
         {
             var near = NearestWords.Suggestion(entry.Key.Text, known);
             var remedy = near.Length > 0 ? near : "keys here: " + string.Join(", ", known);
-            findings.Add(new Finding(severity, entry.Key.Place, UnknownText(entry), remedy));
+            findings.Add(new Finding(severity, entry.Key.Place, $"'{entry.Key.Text}' is no key of {what}", remedy));
         }
     }
-
-    // A decimal comma inside { } ends the value: the rest then looks like a key of its own.
-    private string UnknownText(YamlEntry entry) =>
-        char.IsAsciiDigit(entry.Key.Text.FirstOrDefault()) && entry.Value is YamlScalar { Text: "" }
-            ? $"'{entry.Key.Text}' stands alone: inside {{ }} a comma ends the value"
-            : $"'{entry.Key.Text}' is no key of {what}";
 }

@@ -13,7 +13,9 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
     /// <summary>Every spelling used, to the canonical pin or word.</summary>
     private readonly Dictionary<string, string> spellings = [];
     private readonly List<string> mentioned = [];
+    private readonly Dictionary<string, Place> places = [];
     private readonly HashSet<string> pinsMentioned = [];
+    private readonly HashSet<string> partsMentioned = [];
 
     /// <summary>Resolves every end; ends that make no sense are reported and left unconnected.</summary>
     internal void Resolve()
@@ -35,6 +37,9 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
         }
     }
 
+    /// <summary>Where a net is first named.</summary>
+    internal Place PlaceOf(string net) => places.GetValueOrDefault(net);
+
     private static string Key(PartPlan plan, PinPlan pin) => $"{plan.Entry.Designator}.{pin.Number}";
 
     /// <summary>Canonical name of what a word names: a net word or PART.NUMBER; null after an error.</summary>
@@ -46,6 +51,7 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
             return known;
         }
 
+        partsMentioned.Add(NetWord.PartOf(word.Text));
         var named = NetWord.Read(word, byDesignator, context, designator);
         if (named is null)
         {
@@ -55,6 +61,7 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
         spellings[word.Text] = named;
         pinsMentioned.Add(named);
         mentioned.Add(word.Text);
+        places[word.Text] = word.Place;
         return named;
     }
 
@@ -86,7 +93,7 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
     private void Loose(PartPlan plan)
     {
         var entry = plan.Entry;
-        if (plan.Pins.Count == 0 || plan.Pins.Any(p => p.End is not null || pinsMentioned.Contains(Key(plan, p))) || entry.HasEnds)
+        if (plan.Pins.Count == 0 || plan.Pins.Any(p => p.End is not null || pinsMentioned.Contains(Key(plan, p))) || entry.HasEnds || partsMentioned.Contains(entry.Designator))
         {
             return;
         }
@@ -122,7 +129,12 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
         var pins = new Dictionary<string, IReadOnlyList<Pin>>();
         foreach (var plan in plans)
         {
-            pins[plan.Entry.Designator] = [.. plan.Pins.Select(p => PinOf(plan, p, names, nameOfRoot, canonical))];
+            IReadOnlyList<Pin> own = [.. plan.Pins.Select(p => PinOf(plan, p, names, nameOfRoot, canonical))];
+            pins[plan.Entry.Designator] = own;
+            if (own.Count == 2 && own[0].Net == own[1].Net)
+            {
+                context.Findings.Warning(plan.Entry.Place, $"{plan.Entry.Designator} has both ends on {own[0].Net}", "name the other net", plan.Entry.Designator);
+            }
         }
 
         return (new NetTable(names, canonical), pins);

@@ -25,25 +25,44 @@ internal static class OwnDevice
             return null;
         }
 
-        var pinout = OwnPinout.Read(keys.Find("pinout") ?? keys.Find("pins"), type.Text, findings) ?? model?.Pinout;
+        var pinout = OwnPinout.Read(keys.Find("pinout") ?? keys.Find("pins"), kind, type.Text, findings) ?? model?.Pinout;
         if (pinout is null)
         {
             findings.Error(type.Place, $"device {type.Text} has no pinout", "write pinout: {1: a, 2: k}");
             return null;
         }
 
-        return new Device
+        return Checked(type, keys, findings, new Device
         {
             Type = type.Text,
-            AlsoCalled = [],
+            AlsoCalled = Others(keys),
             Kind = kind,
             Pinout = pinout,
             Law = Figures(keys, "law", model?.Law, type.Text, findings),
             Spread = Figures(keys, "spread", model?.Spread, type.Text, findings),
             Limits = Figures(keys, "limits", model?.Limits, type.Text, findings),
             Source = keys.Text("source") ?? (model is null ? "the sheet" : $"the sheet, after {model.Type}"),
-        };
+        });
     }
+
+    private static Device? Checked(YamlScalar type, Keys keys, FindingList findings, Device device)
+    {
+        var problems = DeviceCheck.Problems(device);
+        foreach (var problem in problems)
+        {
+            findings.Error(type.Place, $"device {type.Text}: {problem}", keys.Find("like") is null ? "or write like: with the type it resembles" : "");
+        }
+
+        return problems.Count == 0 ? device : null;
+    }
+
+    private static IReadOnlyList<string> Others(Keys keys) =>
+        (keys.Find("also") ?? keys.Find("alsoCalled")) switch
+        {
+            YamlList list => [.. list.Items.OfType<YamlScalar>().Select(s => s.Text)],
+            YamlScalar { Text.Length: > 0 } one => [one.Text],
+            _ => [],
+        };
 
     private static DeviceKind? KindOf(YamlScalar type, Keys keys, Device? model, FindingList findings)
     {

@@ -26,7 +26,7 @@ internal sealed class PartEntry
     internal Dictionary<string, YamlEntry> Keys { get; } = [];
 
     /// <summary>Names a key may have, for the nearest right one.</summary>
-    internal HashSet<string> KnownKeys { get; } = ["is", "between", "from", "to", "access", "note", "like"];
+    internal HashSet<string> KnownKeys { get; } = ["is", "between", "from", "to", "access", "note", "like", "pins"];
 
     /// <summary>Words tried, for the nearest right one.</summary>
     internal HashSet<string> KnownWords { get; } = [];

@@ -10,7 +10,7 @@ internal static class SectionNames
     /// </summary>
     internal static string Electrode(Device device, DevicePin pin)
     {
-        if (pin.Electrode is "nc" or "")
+        if (pin.Electrode is "nc" or "ic" or "")
         {
             return "";
         }

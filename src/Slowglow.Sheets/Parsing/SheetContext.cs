@@ -9,6 +9,9 @@ internal sealed class SheetContext
 
     internal required FindingList Findings { get; init; }
     internal required DeviceLibrary Devices { get; init; }
+
+    /// <summary>Types that the sheet describes, but so badly that they have been reported already.</summary>
+    internal required IReadOnlySet<string> BrokenTypes { get; init; }
     internal List<Assumption> Assumptions { get; } = [];
     internal Mains Mains { get; set; } = new(230, 50, 0.06);
     internal List<Switch> Switches { get; } = [];

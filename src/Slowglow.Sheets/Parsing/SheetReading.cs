@@ -25,7 +25,8 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
     {
         keys.WarnUnknown(Sections);
         Version(keys);
-        var context = new SheetContext { Findings = findings, Devices = DeviceSection.Read(keys.Map("devices"), library, findings) };
+        var (devices, brokenTypes) = DeviceSection.Read(keys.Map("devices"), library, findings);
+        var context = new SheetContext { Findings = findings, Devices = devices, BrokenTypes = brokenTypes };
         var unit = keys.Text("unit");
         if (unit is null)
         {
@@ -51,7 +52,7 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
         resolver.Resolve();
         var (nets, pins) = resolver.Table();
         var parts = plans.Select(p => Built(p, pins[p.Entry.Designator])).ToList();
-        NetChecks.Run(nets, findings);
+        NetChecks.Run(nets, resolver.PlaceOf, findings);
         ControlSection.CheckUsed(context);
         var signals = SignalSection.Read(keys.Find("signal"), nets, context);
         var points = PointSection.Read(keys.Map("points"), nets, parts, context);

@@ -91,7 +91,7 @@ internal static class SignalSection
             return figure.Value;
         }
 
-        context.Findings.Error(text.Place, $"signal: {key} '{text.Text}' is no figure in {UnitNames.Of(unit)}", UnitNames.Example(unit));
+        context.Findings.Error(text.Place, $"signal: {key} '{text.Text}' is no figure in {UnitNames.Of(unit)}", unit == Unit.Volt ? "write 100 mV" : "write 10k");
         return usual;
     }
 

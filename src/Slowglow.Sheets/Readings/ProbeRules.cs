@@ -85,7 +85,7 @@ internal static class ProbeRules
             return true;
         }
 
-        findings.Error(at, $"{probe.KindText} cannot be negative", "leave the minus out");
+        findings.Error(at, probe.Kind == ProbeKind.Ohm ? "a resistance cannot be negative" : "an ac reading cannot be negative", "leave the minus out");
         return false;
     }
 }

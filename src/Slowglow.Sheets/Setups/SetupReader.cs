@@ -42,9 +42,9 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         switch (entry.Key.Text)
         {
             case "mains":
-                return text == "off" ? setup with { PowerOff = true } : setup with { MainsVolts = Figure(entry, Unit.Volt, 1000) ?? setup.MainsVolts };
+                return text == "off" ? setup with { PowerOff = true } : setup with { MainsVolts = Figure(entry, Unit.Volt, 1000, "write 230 V") ?? setup.MainsVolts };
             case "limiter":
-                return text is "out" or "none" or "off" ? setup with { LimiterWatts = null } : setup with { LimiterWatts = Figure(entry, Unit.Watt, 10_000) };
+                return text is "out" or "none" or "off" ? setup with { LimiterWatts = null } : setup with { LimiterWatts = Figure(entry, Unit.Watt, 10_000, "write 40 W, or out") };
             case "power":
                 return setup with { PowerOff = Choice(entry, "off", "on") ?? false };
             case "valves":
@@ -54,7 +54,7 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
             case "lifted":
                 return setup with { Lifted = [.. Names(entry).Select(Leg).OfType<string>()] };
             case "load":
-                return setup with { LoadOhms = text is "none" or "open" ? double.PositiveInfinity : Figure(entry, Unit.Ohm, 1e12) };
+                return setup with { LoadOhms = text is "none" or "open" ? double.PositiveInfinity : Figure(entry, Unit.Ohm, 1e12, "write 8 ohm, or none") };
             case "channel":
                 return setup with { Channel = Channel(entry) };
             case "note":
@@ -65,14 +65,14 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         }
     }
 
-    private double? Figure(YamlEntry entry, Unit unit, double most)
+    private double? Figure(YamlEntry entry, Unit unit, double most, string example)
     {
         if (entry.Value is YamlScalar text && QuantityText.TryRead(text.Text, unit, out var figure) && figure.Value >= 0 && figure.Value <= most)
         {
             return figure.Value;
         }
 
-        Wrong(entry, $"is no figure in {UnitNames.Of(unit)}", UnitNames.Example(unit));
+        Wrong(entry, $"is no figure in {UnitNames.Of(unit)}", example);
         return null;
     }
 

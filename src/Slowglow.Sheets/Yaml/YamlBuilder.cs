@@ -135,7 +135,11 @@ internal sealed class YamlBuilder(string[] lines, FindingList findings)
             var key = Node(parser, parser.Current!, depth + 1);
             Next(parser);
             var value = Node(parser, parser.Current!, depth + 1);
-            if (key is YamlScalar name)
+            if (flow && entries.Count > 0 && DecimalComma.Joined(entries[^1], key, value) is { } joined)
+            {
+                entries[^1] = joined;
+            }
+            else if (key is YamlScalar name)
             {
                 entries.Add(new YamlEntry(name, value));
             }

@@ -19,6 +19,7 @@ internal static class YamlDocumentReader
 
         var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
         RemoveControlCharacters(lines, findings);
+        YamlTabs.Replace(lines, findings);
         for (var mistake = 0; mistake < YamlLimits.Mistakes; mistake++)
         {
             var attempt = new FindingList();
@@ -51,7 +52,7 @@ internal static class YamlDocumentReader
     {
         for (var i = 0; i < lines.Length; i++)
         {
-            var at = lines[i].AsSpan().IndexOfAnyExcept(YamlCharacters.Allowed);
+            var at = YamlCharacters.FirstBad(lines[i]);
             if (at < 0 || (i == 0 && at == 0 && lines[0][0] == '\ufeff'))
             {
                 continue;

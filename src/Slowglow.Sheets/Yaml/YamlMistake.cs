@@ -25,23 +25,35 @@ internal static class YamlMistake
             }
         }
 
+        line = builder.OpenFlowLine > 0 ? line : Culprit(lines, line);
         Report(lines[line - 1], line, raised, builder.OpenFlowLine > 0, findings);
         Take(lines, line - 1);
         return true;
     }
+
+    // A line without its colon is taken for the beginning of a longer text, and the sound line after it gets the blame.
+    private static int Culprit(string[] lines, int line)
+    {
+        var before = line - 1;
+        while (before > 1 && IsBlank(lines[before - 1]))
+        {
+            before--;
+        }
+
+        return before >= 1 && !IsBlank(lines[before - 1]) && HasColon(lines[line - 1]) && !HasColon(lines[before - 1]) && lines[before - 1].TrimStart()[0] != '-'
+            ? before
+            : line;
+    }
+
+    private static bool HasColon(string text) => text.Contains(": ", StringComparison.Ordinal) || text.TrimEnd().EndsWith(':');
 
     private static bool IsBlank(string line) => line.AsSpan().Trim().Length == 0 || line.AsSpan().TrimStart()[0] == '#';
 
     private static void Report(string text, int line, Place raised, bool inFlow, FindingList findings)
     {
         var indent = text.Length - text.TrimStart().Length;
-        var tab = text.AsSpan(0, indent).IndexOf('\t');
         var column = raised.Line == line && raised.Column <= text.Length + 1 ? raised.Column : indent + 1;
-        if (tab >= 0)
-        {
-            findings.Error(new Place(line, tab + 1), "the line is indented with a tab", "indent with blanks");
-        }
-        else if (inFlow && Math.Max(text.LastIndexOf('{'), text.LastIndexOf('[')) is var brace and >= 0)
+        if (inFlow && Math.Max(text.LastIndexOf('{'), text.LastIndexOf('[')) is var brace and >= 0)
         {
             findings.Error(new Place(line, brace + 1), $"'{text[brace]}' is not closed, or a comma is missing inside it", text[brace] == '{' ? "write { key: value, key: value }" : "write [one, two]");
         }
@@ -52,6 +64,18 @@ internal static class YamlMistake
         else if (SecondColon(text) is var colon and >= 0)
         {
             findings.Error(new Place(line, colon + 1), "a second ': ' on one line", "put what follows between { }, or on lines of its own");
+        }
+        else if (text.IndexOf(':', StringComparison.Ordinal) is var tight and > 0 && !HasColon(text))
+        {
+            findings.Error(new Place(line, tight + 1), "no blank follows the colon", "write NAME: value");
+        }
+        else if (!HasColon(text) && text[indent] != '-')
+        {
+            findings.Error(new Place(line, indent + 1), "the line has a name or a value, but no ': ' between them", "write NAME: value");
+        }
+        else if (Reserved(text) is var reserved and >= 0)
+        {
+            findings.Error(new Place(line, reserved + 1), $"a value cannot begin with '{text[reserved]}'", "put it between quotes");
         }
         else
         {
@@ -76,18 +100,26 @@ internal static class YamlMistake
         return -1;
     }
 
+    private static int Reserved(string text)
+    {
+        var colon = text.IndexOf(": ", StringComparison.Ordinal);
+        var value = colon + 2 + (colon < 0 ? 0 : text[(colon + 2)..].Length - text[(colon + 2)..].TrimStart().Length);
+        return colon >= 0 && value < text.Length && "%@`".Contains(text[value], StringComparison.Ordinal) ? value : -1;
+    }
+
     private static int SecondColon(string text)
     {
         var first = text.IndexOf(": ", StringComparison.Ordinal);
         return first < 0 || text.Contains('{', StringComparison.Ordinal) ? -1 : text.IndexOf(": ", first + 1, StringComparison.Ordinal);
     }
 
-    /// <summary>Blanks the line and everything indented under it.</summary>
+    /// <summary>Blanks the line; when it opens a section, everything indented under it too.</summary>
     private static void Take(string[] lines, int index)
     {
         var indent = Indent(lines[index]);
+        var opens = lines[index].TrimEnd().EndsWith(':');
         lines[index] = "";
-        for (var i = index + 1; i < lines.Length && (IsBlank(lines[i]) || Indent(lines[i]) > indent); i++)
+        for (var i = index + 1; opens && i < lines.Length && (IsBlank(lines[i]) || Indent(lines[i]) > indent); i++)
         {
             lines[i] = IsBlank(lines[i]) ? lines[i] : "";
         }

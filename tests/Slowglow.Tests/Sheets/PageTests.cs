@@ -1,4 +1,3 @@
-using Xunit;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Parts.Contact;

@@ -29,9 +29,11 @@ internal static class SmallLibrary
             AlsoCalled = also,
             Kind = kind,
             Pinout = [.. pinout.Split(", ").Select(p => p.Split(' ')).Select(p => new DevicePin(p[0], int.Parse(p[1], null), p[2]))],
-            Law = new Dictionary<string, double> { ["mu"] = 100 },
-            Spread = new Dictionary<string, double> { ["mu"] = 0.05 },
+            Law = kind == DeviceKind.Diode ? DiodeLaw() : new Dictionary<string, double> { ["mu"] = 100 },
+            Spread = kind == DeviceKind.Diode ? [] : new Dictionary<string, double> { ["mu"] = 0.05 },
             Limits = new Dictionary<string, double> { ["watts"] = 0.5, ["anodeWatts"] = 1 },
             Source = "made up for tests",
         };
+
+    private static Dictionary<string, double> DiodeLaw() => new() { ["is"] = 1e-9, ["n"] = 1.8, ["rs"] = 0.05, ["bv"] = 1000 };
 }

@@ -35,9 +35,10 @@ public static class Engineering
     /// <param name="digits">Significant digits, 1 to 9.</param>
     public static string Drawing(double value, string one = "R", int digits = 3)
     {
-        if (value > 0 && value < 1 && one == "R" && value >= 0.01)
+        var rounded = double.IsFinite(value) ? Rounded(value, digits) : value;
+        if (one == "R" && rounded is >= 0.01 and < 1)
         {
-            return "R" + Rounded(value, digits).ToString("0.#########", CultureInfo.InvariantCulture)[2..];
+            return "R" + rounded.ToString("0.#########", CultureInfo.InvariantCulture)[2..];
         }
 
         var (figure, prefix) = Figure(value, digits, true);

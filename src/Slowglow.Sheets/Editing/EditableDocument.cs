@@ -40,6 +40,7 @@ internal sealed class EditableDocument
         var (start, finish) = entry.Value switch
         {
             YamlScalar { Text: "" } => (colon + 1, colon + 1),
+            YamlScalar { OneLine: false } when text[lines.Offset(entry.Value.Place)] is '"' or '\'' => QuotedEnd(lines.Offset(entry.Value.Place)),
             YamlScalar { OneLine: true } scalar => Quoted(lines.Offset(scalar.Place), scalar.Text.Length),
             _ => (lines.Offset(entry.Value.Place), EndOf(last)),
         };
@@ -55,6 +56,28 @@ internal sealed class EditableDocument
         }
 
         return end;
+    }
+
+    private (int Start, int End) QuotedEnd(int start)
+    {
+        for (var i = start + 1; i < text.Length; i++)
+        {
+            if (text[start] == '"' && text[i] == '\\')
+            {
+                i++;
+            }
+            else if (text[i] == text[start])
+            {
+                if (text[start] == '"' || i + 1 >= text.Length || text[i + 1] != '\'')
+                {
+                    return (start, i + 1);
+                }
+
+                i++;
+            }
+        }
+
+        return (start, text.Length);
     }
 
     private (int Start, int End) Quoted(int start, int length)

@@ -106,6 +106,12 @@ internal sealed class ProbePlace(Sheet sheet, FindingList findings)
 
     private Probe? Unknown(Word word)
     {
+        if (sheet.Parts.FirstOrDefault(p => p.Designator == word.Text) is { } whole)
+        {
+            findings.Error(word.Place, $"{whole.Designator} is a part: name one of its pins beside another place", "its pins: " + PinNames.List(Plans(whole)), whole.Designator);
+            return null;
+        }
+
         var names = sheet.Nets.Names.Concat(sheet.Parts.Select(p => p.Designator));
         var near = NearestWords.Suggestion(word.Text, names);
         var owner = sheet.Parts.FirstOrDefault(p => p.Designator == NetWord.PartOf(word.Text));

@@ -55,7 +55,9 @@ internal sealed class YamlBuilder(string[] lines, FindingList findings)
         return true;
     }
 
-    private static Place PlaceOf(Mark mark) => new((int)mark.Line, (int)mark.Column);
+    // The parser's place at the end of the text may lie a line below it.
+    private Place PlaceOf(Mark mark) =>
+        mark.Line <= lines.Length ? new((int)mark.Line, (int)mark.Column) : new(lines.Length, lines[^1].Length + 1);
 
     private YamlNode Node(Parser parser, ParsingEvent start, int depth)
     {
@@ -109,7 +111,9 @@ internal sealed class YamlBuilder(string[] lines, FindingList findings)
         var quoted = scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted;
         var column = place.Column + (quoted ? 1 : 0);
         var line = place.Line >= 1 && place.Line <= lines.Length ? lines[place.Line - 1] : "";
-        var oneLine = column >= 1 && column - 1 <= line.Length && line.AsSpan(column - 1).StartsWith(scalar.Value, StringComparison.Ordinal);
+        var end = column - 1 + scalar.Value.Length;
+        var closed = !quoted || (end < line.Length && line[end] == line[column - 2] && !(end + 1 < line.Length && line[end + 1] == '\''));
+        var oneLine = closed && column >= 1 && column - 1 <= line.Length && line.AsSpan(column - 1).StartsWith(scalar.Value, StringComparison.Ordinal);
         return new YamlScalar(scalar.Value, oneLine ? place with { Column = column } : place, oneLine);
     }
 
@@ -138,6 +142,10 @@ internal sealed class YamlBuilder(string[] lines, FindingList findings)
             if (flow && entries.Count > 0 && DecimalComma.Joined(entries[^1], key, value) is { } joined)
             {
                 entries[^1] = joined;
+            }
+            else if (key is YamlScalar { Text: "" })
+            {
+                findings.Error(key.Place, "a ':' stands here without a name before it", "write NAME: value");
             }
             else if (key is YamlScalar name)
             {

@@ -94,5 +94,5 @@ public class EditingTests
                 var old = line[line.IndexOf(line[(part.Length + 3)..].TrimStart(), StringComparison.Ordinal)..].Split("  #")[0].TrimEnd();
                 Assert.Equal(Page, changed.Value.WithPart(part, old).Value!.Text);
             }
-        }, iter: 500);
+        }, iter: 200);
 }

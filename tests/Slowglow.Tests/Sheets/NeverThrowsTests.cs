@@ -25,11 +25,11 @@ public class NeverThrowsTests
 
     [Fact]
     public void MutatedSheets() =>
-        Mutated(SheetPage).Sample(text => Check(text, SheetReader.Read(text, SmallLibrary.Library).Findings), iter: 3000);
+        Mutated(SheetPage).Sample(text => Check(text, SheetReader.Read(text, SmallLibrary.Library).Findings), iter: 800);
 
     [Fact]
     public void MutatedReadings() =>
-        Mutated(ReadingsPage).Sample(text => Check(text, ReadingsReader.Read(text, Sheet).Findings), iter: 3000);
+        Mutated(ReadingsPage).Sample(text => Check(text, ReadingsReader.Read(text, Sheet).Findings), iter: 800);
 
     [Fact]
     public void ReadingLines() =>
@@ -37,7 +37,7 @@ public class NeverThrowsTests
         {
             Check(text, ReadingsReader.ReadLine(text, Sheet, [Setup.Default]).Findings);
             Check(text, ReadingsReader.ReadProbe(text, Sheet).Findings);
-        }, iter: 3000);
+        }, iter: 800);
 
     [Fact]
     public void DeepNestingIsRefused()
@@ -73,7 +73,7 @@ public class NeverThrowsTests
         var lines = text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
         foreach (var finding in findings)
         {
-            Assert.InRange(finding.Place.Line, 0, lines.Length);
+            Assert.True(finding.Place.Line >= 0 && finding.Place.Line <= lines.Length, finding.ToString());
             Assert.True(finding.Place.Line == 0 || finding.Place.Column >= 1, finding.ToString());
             Assert.False(string.IsNullOrWhiteSpace(finding.Text));
             Assert.DoesNotContain("Exception", finding.Text, StringComparison.Ordinal);

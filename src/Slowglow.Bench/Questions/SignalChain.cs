@@ -27,7 +27,10 @@ internal static class SignalChain
         var entering = steps.ToLookup(s => s.To, s => s.From);
         var left = ForwardSteps.Distances(path.Out, n => entering[n]);
         var joins = NetJoins.In(setup, sheet);
-        var telling = sheet.Parts.Where(p => p is not PotPart pot || joins.IsGround(pot.Pins[2].Net)).SelectMany(TellingNets).ToHashSet();
+        var telling = sheet
+            .Parts.Where(p => p is not PotPart pot || joins.IsGround(pot.Pins[2].Net))
+            .SelectMany(TellingNets)
+            .ToHashSet();
         var between = reached
             .Where(n => telling.Contains(n.Key) && n.Key != path.In && n.Key != path.Out)
             .Where(n => left.TryGetValue(n.Key, out var rest) && n.Value + rest <= shortest + Detour)

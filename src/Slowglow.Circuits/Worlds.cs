@@ -47,10 +47,9 @@ public sealed class Worlds
             worlds.Count,
             new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount },
             w =>
-                result[w] =
-                [
-                    .. probes.Select((p, k) =>
-                        cold is not null && IsCold(p) ? cold[w][k] : answers.Of(worlds[w], setup.Channel, p, meter)
+                result[w] = [
+                    .. probes.Select(
+                        (p, k) => cold is not null && IsCold(p) ? cold[w][k] : answers.Of(worlds[w], setup.Channel, p, meter)
                     ),
                 ]
         );
@@ -117,7 +116,14 @@ public sealed class Worlds
     /// <summary>Half the generator level that brings the healthy circuit to its clean limit.</summary>
     private double DriveFor(Setup setup, Fixtures.PathFixture path, CancellationToken cancel)
     {
-        var healthy = store.Get(setup, [[]], null, cancel)[0];
+        var healthy = store.Get(
+            setup,
+            [
+                [],
+            ],
+            null,
+            cancel
+        )[0];
         var limit = limits.Of(healthy, path, cancel).GeneratorVolts;
         return double.IsFinite(limit) ? limit / 2 : path.Path.LevelVolts;
     }

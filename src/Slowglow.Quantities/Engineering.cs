@@ -42,7 +42,10 @@ public static class Engineering
         }
 
         var (figure, prefix) = Figure(value, digits, true);
-        var letter = prefix.Length == 0 ? one : prefix == "µ" ? "u" : prefix;
+        var letter =
+            prefix.Length == 0 ? one
+            : prefix == "µ" ? "u"
+            : prefix;
         return figure.Contains('.', StringComparison.Ordinal)
             ? figure.Replace(".", letter, StringComparison.Ordinal)
             : figure + letter;
@@ -76,7 +79,10 @@ public static class Engineering
         value == 0
             ? 0
             : double.Parse(
-                value.ToString("E" + (Math.Clamp(digits, 1, 9) - 1).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture),
+                value.ToString(
+                    "E" + (Math.Clamp(digits, 1, 9) - 1).ToString(CultureInfo.InvariantCulture),
+                    CultureInfo.InvariantCulture
+                ),
                 CultureInfo.InvariantCulture
             );
 

@@ -7,7 +7,30 @@ public static class PreferredSeries
 {
     private static readonly int[] E24 =
     [
-        100, 110, 120, 130, 150, 160, 180, 200, 220, 240, 270, 300, 330, 360, 390, 430, 470, 510, 560, 620, 680, 750, 820, 910,
+        100,
+        110,
+        120,
+        130,
+        150,
+        160,
+        180,
+        200,
+        220,
+        240,
+        270,
+        300,
+        330,
+        360,
+        390,
+        430,
+        470,
+        510,
+        560,
+        620,
+        680,
+        750,
+        820,
+        910,
     ];
 
     private static readonly int[] E192 = [.. Enumerable.Range(0, 192).Select(Finest)];
@@ -35,11 +58,17 @@ public static class PreferredSeries
         var coarse = Array.IndexOf(E24, digits);
         if (coarse >= 0)
         {
-            return coarse % 8 == 0 ? 3 : coarse % 4 == 0 ? 6 : coarse % 2 == 0 ? 12 : 24;
+            return coarse % 8 == 0 ? 3
+                : coarse % 4 == 0 ? 6
+                : coarse % 2 == 0 ? 12
+                : 24;
         }
 
         var fine = Array.IndexOf(E192, digits);
-        return fine < 0 ? null : fine % 4 == 0 ? 48 : fine % 2 == 0 ? 96 : 192;
+        return fine < 0 ? null
+            : fine % 4 == 0 ? 48
+            : fine % 2 == 0 ? 96
+            : 192;
     }
 
     /// <summary>The nearest value of E24 by ratio. The value must be &gt; 0.</summary>

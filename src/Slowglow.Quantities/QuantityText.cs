@@ -129,7 +129,10 @@ public static partial class QuantityText
         return double.IsFinite(value);
     }
 
-    [GeneratedRegex(@"^(?<sign>[+-]?)(?<whole>\d*)(?<letter>[RrkKMGmuUnpVAWFH])(?<part>\d+)(?<tail>[A-Za-z]*)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?<sign>[+-]?)(?<whole>\d*)(?<letter>[RrkKMGmuUnpVAWFH])(?<part>\d+)(?<tail>[A-Za-z]*)$",
+        RegexOptions.CultureInvariant
+    )]
     private static partial Regex LetterAsPoint();
 
     [GeneratedRegex(

@@ -51,7 +51,19 @@ internal static class UnitWords
     // Units that take no prefix; "c" alone is no unit (only "kc" was ever written).
     private static readonly HashSet<string> NeverPrefixed = new(StringComparer.OrdinalIgnoreCase)
     {
-        "%", "percent", "pc", "min", "mins", "minute", "minutes", "hour", "hours", "s", "sec", "seconds", "r",
+        "%",
+        "percent",
+        "pc",
+        "min",
+        "mins",
+        "minute",
+        "minutes",
+        "hour",
+        "hours",
+        "s",
+        "sec",
+        "seconds",
+        "r",
     };
 
     /// <summary>Reads what follows a number; false when it is no unit of this trade.</summary>

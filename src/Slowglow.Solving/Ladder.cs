@@ -42,7 +42,8 @@ internal static class Ladder
     private static bool SourceSteps(StaticSolver solver, StaticProblem problem)
     {
         var start = new double[problem.Start.Length];
-        double reached = 0, step = 0.1;
+        double reached = 0,
+            step = 0.1;
         while (reached < 1 && step > 1e-4)
         {
             var target = Math.Min(1, reached + step);

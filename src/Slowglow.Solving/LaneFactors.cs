@@ -11,8 +11,15 @@ internal sealed class LaneFactors(SparsePattern pattern)
 
     public unsafe void Factor()
     {
-        fixed (Lane* v = Values, inv = inverse)
-        fixed (int* target = pattern.Target, upper = pattern.UpperPosition, lower = pattern.LowerPosition)
+        fixed (
+            Lane* v = Values,
+                inv = inverse
+        )
+        fixed (
+            int* target = pattern.Target,
+                upper = pattern.UpperPosition,
+                lower = pattern.LowerPosition
+        )
         {
             for (var k = 0; k < pattern.Size; k++)
             {
@@ -38,10 +45,24 @@ internal sealed class LaneFactors(SparsePattern pattern)
     /// <summary>Solves in place: right side in, solution out.</summary>
     public unsafe void Solve(Span<Lane> rightSide)
     {
-        fixed (Lane* v = Values, inv = inverse, x = rightSide)
-        fixed (int* order = pattern.Order, lower = pattern.LowerPosition, row = pattern.LowerRow)
-        fixed (int* upper = pattern.UpperPosition, column = pattern.UpperColumn)
-        fixed (int* lowerStart = pattern.LowerStart, upperStart = pattern.UpperStart)
+        fixed (
+            Lane* v = Values,
+                inv = inverse,
+                x = rightSide
+        )
+        fixed (
+            int* order = pattern.Order,
+                lower = pattern.LowerPosition,
+                row = pattern.LowerRow
+        )
+        fixed (
+            int* upper = pattern.UpperPosition,
+                column = pattern.UpperColumn
+        )
+        fixed (
+            int* lowerStart = pattern.LowerStart,
+                upperStart = pattern.UpperStart
+        )
         {
             for (var k = 0; k < pattern.Size; k++)
             {

@@ -321,8 +321,7 @@ internal sealed class LaneSystem
     }
 
     /// <summary>Element currents at the last evaluation, by element and port.</summary>
-    public ReadOnlySpan<Lane> CurrentsOf(int element) =>
-        currents.AsSpan(portStart[element], elements[element].Law.Ports);
+    public ReadOnlySpan<Lane> CurrentsOf(int element) => currents.AsSpan(portStart[element], elements[element].Law.Ports);
 
     /// <summary>Element slopes at the last evaluation.</summary>
     public ReadOnlySpan<Lane> SlopesOf(int element)

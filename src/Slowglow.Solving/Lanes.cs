@@ -87,11 +87,7 @@ public static class Lanes
 
         var high = Vector256.Max(z, One);
         var e = Exp(Vector256.Min(z, One));
-        var w = Choose(
-            Vector256.GreaterThan(z, One),
-            high - (Log(high) * (high / (One + high))),
-            e * Exp(-e / (One + e))
-        );
+        var w = Choose(Vector256.GreaterThan(z, One), high - (Log(high) * (high / (One + high))), e * Exp(-e / (One + e)));
         w = OmegaStep(z, w);
         w = OmegaStep(z, w);
         return Choose(Vector256.LessThan(z, All(-36)), e, w);

@@ -214,7 +214,8 @@ public sealed class SmallSignalSolver
     public Complex BranchEffect(int branchIndex, double relativeSlot, double frequency, Complex[] x, Complex[] adjoint)
     {
         var branch = equations.Branches[branchIndex];
-        Complex u = 0, a = 0;
+        Complex u = 0,
+            a = 0;
         for (var k = 0; k < branch.Rows.Length; k++)
         {
             u += branch.Weights[k] * x[branch.Rows[k]];

@@ -106,8 +106,14 @@ internal sealed class SparsePattern
             return p;
         }
 
-        List<int> lowerStart = [0], lowerPosition = [], lowerRow = [];
-        List<int> upperStart = [0], upperPosition = [], upperColumn = [], targetStart = [0], target = [];
+        List<int> lowerStart = [0],
+            lowerPosition = [],
+            lowerRow = [];
+        List<int> upperStart = [0],
+            upperPosition = [],
+            upperColumn = [],
+            targetStart = [0],
+            target = [];
         var pivot = new int[Size];
         for (var k = 0; k < Size; k++)
         {

@@ -11,7 +11,12 @@ public sealed class SqliteShop : IDbContextFactory<ShopDatabase>
     /// <param name="path">Path of the file; made when it is not there.</param>
     public SqliteShop(string path)
     {
-        var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, DefaultTimeout = 15 }.ToString();
+        var connection = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            ForeignKeys = true,
+            DefaultTimeout = 15,
+        }.ToString();
         options = new DbContextOptionsBuilder<ShopDatabase>()
             .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(typeof(SqliteShop).Assembly.GetName().Name))
             .Options;

@@ -80,7 +80,9 @@ public abstract class ShopContract
         await AddAsync(under, Sample.Job(1001));
         await using var database = under.Shop.CreateDbContext();
 
-        await Assert.ThrowsAnyAsync<System.Data.Common.DbException>(() => database.Database.ExecuteSqlRawAsync(statement, Cancel));
+        await Assert.ThrowsAnyAsync<System.Data.Common.DbException>(() =>
+            database.Database.ExecuteSqlRawAsync(statement, Cancel)
+        );
 
         Assert.Equal(9, await database.Timeline.CountAsync(Cancel));
     }
@@ -92,7 +94,15 @@ public abstract class ShopContract
         await AddAsync(under, Sample.Job(1001));
         await using var database = under.Shop.CreateDbContext();
 
-        database.Timeline.Add(new NoteWritten { JobNumber = 1001, Sequence = 9, At = Sample.Monday, Text = "again" });
+        database.Timeline.Add(
+            new NoteWritten
+            {
+                JobNumber = 1001,
+                Sequence = 9,
+                At = Sample.Monday,
+                Text = "again",
+            }
+        );
 
         await Assert.ThrowsAsync<DbUpdateException>(() => database.SaveChangesAsync(Cancel));
     }
@@ -103,7 +113,15 @@ public abstract class ShopContract
         await using var under = await StartAsync();
         await using var database = under.Shop.CreateDbContext();
 
-        database.Timeline.Add(new NoteWritten { JobNumber = 77, Sequence = 1, At = Sample.Monday, Text = "whose?" });
+        database.Timeline.Add(
+            new NoteWritten
+            {
+                JobNumber = 77,
+                Sequence = 1,
+                At = Sample.Monday,
+                Text = "whose?",
+            }
+        );
 
         await Assert.ThrowsAsync<DbUpdateException>(() => database.SaveChangesAsync(Cancel));
     }

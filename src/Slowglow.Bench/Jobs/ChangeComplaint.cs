@@ -13,7 +13,15 @@ public sealed class ChangeComplaint(OpenJob open, TimelineWriter timeline)
         complaint = string.Join(' ', complaint.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         if (complaint.Length > Longest)
         {
-            return [new(Severity.Error, Place.None, $"The complaint is longer than {Longest} characters.", "Keep to what is wrong; the rest goes into a note.")];
+            return
+            [
+                new(
+                    Severity.Error,
+                    Place.None,
+                    $"The complaint is longer than {Longest} characters.",
+                    "Keep to what is wrong; the rest goes into a note."
+                ),
+            ];
         }
 
         var opened = await open.RunAsync(jobNumber, cancel);
@@ -24,7 +32,14 @@ public sealed class ChangeComplaint(OpenJob open, TimelineWriter timeline)
 
         await timeline.AppendAsync(
             jobNumber,
-            (sequence, at) => new ComplaintChanged { JobNumber = jobNumber, Sequence = sequence, At = at, Complaint = complaint },
+            (sequence, at) =>
+                new ComplaintChanged
+                {
+                    JobNumber = jobNumber,
+                    Sequence = sequence,
+                    At = at,
+                    Complaint = complaint,
+                },
             cancel
         );
         return [];

@@ -17,12 +17,22 @@ public sealed class ChooseSetup(OpenJob open, TimelineWriter timeline)
         if (job.Setups.All(s => s.Name != setup))
         {
             var known = string.Join(", ", job.Setups.Select(s => s.Name));
-            return [new(Severity.Error, Place.None, $"No setup is called \"{setup}\".", $"Known: {known}. Or describe it first.")];
+            return
+            [
+                new(Severity.Error, Place.None, $"No setup is called \"{setup}\".", $"Known: {known}. Or describe it first."),
+            ];
         }
 
         await timeline.AppendAsync(
             jobNumber,
-            (sequence, at) => new SetupChosen { JobNumber = jobNumber, Sequence = sequence, At = at, Setup = setup },
+            (sequence, at) =>
+                new SetupChosen
+                {
+                    JobNumber = jobNumber,
+                    Sequence = sequence,
+                    At = at,
+                    Setup = setup,
+                },
             cancel
         );
         return [];

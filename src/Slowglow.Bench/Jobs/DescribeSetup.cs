@@ -49,7 +49,15 @@ public sealed class DescribeSetup(OpenJob open, TimelineWriter timeline)
     private Task AppendAsync(int jobNumber, string name, string keys, CancellationToken cancel) =>
         timeline.AppendAsync(
             jobNumber,
-            (sequence, at) => new SetupDescribed { JobNumber = jobNumber, Sequence = sequence, At = at, Name = name, Keys = keys },
+            (sequence, at) =>
+                new SetupDescribed
+                {
+                    JobNumber = jobNumber,
+                    Sequence = sequence,
+                    At = at,
+                    Name = name,
+                    Keys = keys,
+                },
             cancel
         );
 }

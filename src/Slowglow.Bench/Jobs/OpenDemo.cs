@@ -44,7 +44,9 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
 
     /// <summary>Numbers follow the order in which the units came over the counter.</summary>
     private void Book(ShopDatabase database, List<DemoUnit> read) =>
-        database.Jobs.AddRange(read.OrderBy(u => u.Card.BookedIn ?? DateTimeOffset.MaxValue).Select((unit, i) => JobOf(unit, FirstNumber + i)));
+        database.Jobs.AddRange(
+            read.OrderBy(u => u.Card.BookedIn ?? DateTimeOffset.MaxValue).Select((unit, i) => JobOf(unit, FirstNumber + i))
+        );
 
     private Job JobOf(DemoUnit unit, int number)
     {
@@ -58,7 +60,12 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
             Number = number,
             Customer = new Customer { Name = card.Customer, Contact = card.Contact },
             Unit = new UnitOnBench(maker, model, card.Serial, sheet.Mains.Volts),
-            Sheet = new DrawnSheet { Title = $"{maker} {model}".Trim(), Text = unit.SheetText, AddedAt = now },
+            Sheet = new DrawnSheet
+            {
+                Title = $"{maker} {model}".Trim(),
+                Text = unit.SheetText,
+                AddedAt = now,
+            },
             BookedIn = booked,
             Promised = card.Promised,
             Limit = card.Limit,
@@ -70,13 +77,31 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
     {
         var sequence = 1;
         var complaint = unit.Readings.Complaint ?? unit.Card.Complaint ?? "";
-        yield return new BookedIn { JobNumber = number, Sequence = sequence++, At = booked, Complaint = complaint };
+        yield return new BookedIn
+        {
+            JobNumber = number,
+            Sequence = sequence++,
+            At = booked,
+            Complaint = complaint,
+        };
         foreach (var note in unit.Card.Condition)
         {
-            yield return new NoteWritten { JobNumber = number, Sequence = sequence++, At = booked, Text = "Came in with: " + note };
+            yield return new NoteWritten
+            {
+                JobNumber = number,
+                Sequence = sequence++,
+                At = booked,
+                Text = "Came in with: " + note,
+            };
         }
 
-        yield return new StateChanged { JobNumber = number, Sequence = sequence++, At = now, State = unit.Card.State };
+        yield return new StateChanged
+        {
+            JobNumber = number,
+            Sequence = sequence++,
+            At = now,
+            State = unit.Card.State,
+        };
         foreach (var setup in unit.Readings.Setups)
         {
             yield return new SetupDescribed

@@ -66,7 +66,12 @@ public sealed class OpenJob(IDbContextFactory<ShopDatabase> shop, BenchUnits uni
             }
 
             findings.Add(
-                new(Severity.Warning, Place.None, $"The stored reading \"{entry.Line}\" cannot be read against this sheet.", "Withdraw it and type it anew.")
+                new(
+                    Severity.Warning,
+                    Place.None,
+                    $"The stored reading \"{entry.Line}\" cannot be read against this sheet.",
+                    "Withdraw it and type it anew."
+                )
             );
         }
 

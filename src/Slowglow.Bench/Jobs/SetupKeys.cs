@@ -12,7 +12,9 @@ public static class SetupKeys
     public static string Say(Setup setup)
     {
         var written = Write(setup);
-        return written.Length == 0 ? "the sheet's mains, nothing pulled or lifted" : written.Replace(":", "", StringComparison.Ordinal);
+        return written.Length == 0
+            ? "the sheet's mains, nothing pulled or lifted"
+            : written.Replace(":", "", StringComparison.Ordinal);
     }
 
     private static IEnumerable<string> Keys(Setup setup)

@@ -31,7 +31,10 @@ internal static partial class SetupsReader
     {
         if (!Name().IsMatch(name))
         {
-            return Wrong($"\"{name}\" will not do as the name of a setup.", "One word of letters and digits: slow, cold, halfmains.");
+            return Wrong(
+                $"\"{name}\" will not do as the name of a setup.",
+                "One word of letters and digits: slow, cold, halfmains."
+            );
         }
 
         if (keys.Any(c => char.IsControl(c) || c is '{' or '}' or '#'))

@@ -53,7 +53,11 @@ public sealed class SuggestReading
         var (before, typed) = (line[..start], line[start..]);
         if (typed.Length == 0 && before.Trim().Length > 0 && !before.TrimEnd().EndsWith('-'))
         {
-            return [new(before.TrimEnd() + " = ", "=", "then what the meter says"), new(before.TrimEnd() + " - ", "-", "across two points")];
+            return
+            [
+                new(before.TrimEnd() + " = ", "=", "then what the meter says"),
+                new(before.TrimEnd() + " - ", "-", "across two points"),
+            ];
         }
 
         var found = points
@@ -74,7 +78,12 @@ public sealed class SuggestReading
         if (words.Length == 1 && IsFigure(words[0]) && after.EndsWith(' '))
         {
             var cold = setups[0].PowerOff;
-            return [.. (cold ? ColdKinds : VoltKinds).Concat(cold ? VoltKinds : ColdKinds).Select(k => new Suggestion(line + k.Word, k.Word, k.Detail))];
+            return
+            [
+                .. (cold ? ColdKinds : VoltKinds)
+                    .Concat(cold ? VoltKinds : ColdKinds)
+                    .Select(k => new Suggestion(line + k.Word, k.Word, k.Detail)),
+            ];
         }
 
         return words.Length > 1 && after.EndsWith(' ') ? Setups(line + "on ", "") : [];

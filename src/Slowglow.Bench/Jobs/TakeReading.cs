@@ -15,7 +15,10 @@ public sealed class TakeReading(OpenJob open, TimelineWriter timeline)
         line = line.Trim();
         if (line.Length is 0 or > LongestLine)
         {
-            return Wrong(line.Length == 0 ? "Nothing was typed." : "That is too long for a reading.", "WHERE = VALUE, for example V1.6 = 62 V");
+            return Wrong(
+                line.Length == 0 ? "Nothing was typed." : "That is too long for a reading.",
+                "WHERE = VALUE, for example V1.6 = 62 V"
+            );
         }
 
         var opened = await open.RunAsync(jobNumber, cancel);
@@ -33,11 +36,20 @@ public sealed class TakeReading(OpenJob open, TimelineWriter timeline)
 
         var entry = await timeline.AppendAsync(
             jobNumber,
-            (sequence, at) => new ReadingTaken { JobNumber = jobNumber, Sequence = sequence, At = at, Line = line, Setup = reading.Setup.Name },
+            (sequence, at) =>
+                new ReadingTaken
+                {
+                    JobNumber = jobNumber,
+                    Sequence = sequence,
+                    At = at,
+                    Line = line,
+                    Setup = reading.Setup.Name,
+                },
             cancel
         );
         return new(new(entry.Sequence, entry.At, reading), read.Findings);
     }
 
-    private static Parsed<StandingReading> Wrong(string text, string remedy) => new(null, [new(Severity.Error, Place.None, text, remedy)]);
+    private static Parsed<StandingReading> Wrong(string text, string remedy) =>
+        new(null, [new(Severity.Error, Place.None, text, remedy)]);
 }

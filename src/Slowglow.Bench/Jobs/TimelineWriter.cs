@@ -10,7 +10,11 @@ public sealed class TimelineWriter(IDbContextFactory<ShopDatabase> shop, TimePro
     private const int Attempts = 5;
 
     /// <summary>Stores what <paramref name="entry"/> makes of job, sequence and time. Two benches may write at once: the later one takes the next sequence.</summary>
-    internal async Task<TimelineEntry> AppendAsync(int jobNumber, Func<int, DateTimeOffset, TimelineEntry> entry, CancellationToken cancel)
+    internal async Task<TimelineEntry> AppendAsync(
+        int jobNumber,
+        Func<int, DateTimeOffset, TimelineEntry> entry,
+        CancellationToken cancel
+    )
     {
         for (var attempt = 1; ; attempt++)
         {
@@ -27,7 +31,11 @@ public sealed class TimelineWriter(IDbContextFactory<ShopDatabase> shop, TimePro
         }
     }
 
-    private async Task<TimelineEntry> StoreAsync(int jobNumber, Func<int, DateTimeOffset, TimelineEntry> entry, CancellationToken cancel)
+    private async Task<TimelineEntry> StoreAsync(
+        int jobNumber,
+        Func<int, DateTimeOffset, TimelineEntry> entry,
+        CancellationToken cancel
+    )
     {
         await using var database = await shop.CreateDbContextAsync(cancel);
         var last = await database.Timeline.Where(e => e.JobNumber == jobNumber).MaxAsync(e => (int?)e.Sequence, cancel) ?? 0;

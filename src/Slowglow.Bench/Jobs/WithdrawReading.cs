@@ -17,12 +17,27 @@ public sealed class WithdrawReading(OpenJob open, TimelineWriter timeline)
 
         if (opened.Value.Standing.Readings.All(r => r.Sequence != reading))
         {
-            return [new(Severity.Error, Place.None, "That reading has been withdrawn already, or never was taken.", "Look in the timeline.")];
+            return
+            [
+                new(
+                    Severity.Error,
+                    Place.None,
+                    "That reading has been withdrawn already, or never was taken.",
+                    "Look in the timeline."
+                ),
+            ];
         }
 
         await timeline.AppendAsync(
             jobNumber,
-            (sequence, at) => new ReadingWithdrawn { JobNumber = jobNumber, Sequence = sequence, At = at, Reading = reading },
+            (sequence, at) =>
+                new ReadingWithdrawn
+                {
+                    JobNumber = jobNumber,
+                    Sequence = sequence,
+                    At = at,
+                    Reading = reading,
+                },
             cancel
         );
         return [];

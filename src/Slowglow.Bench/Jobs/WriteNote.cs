@@ -25,7 +25,14 @@ public sealed class WriteNote(OpenJob open, TimelineWriter timeline)
 
         await timeline.AppendAsync(
             jobNumber,
-            (sequence, at) => new NoteWritten { JobNumber = jobNumber, Sequence = sequence, At = at, Text = text },
+            (sequence, at) =>
+                new NoteWritten
+                {
+                    JobNumber = jobNumber,
+                    Sequence = sequence,
+                    At = at,
+                    Text = text,
+                },
             cancel
         );
         return [];

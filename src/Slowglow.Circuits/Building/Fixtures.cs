@@ -29,7 +29,15 @@ internal sealed class Fixtures
     public bool HasMains => mainsSlot >= 0;
 
     /// <summary>One signal path's connections.</summary>
-    internal sealed record PathFixture(SignalPath Path, int In, int Out, int SourceBranch, int SourceSlot, int SourceSwing, int LoadSlot);
+    internal sealed record PathFixture(
+        SignalPath Path,
+        int In,
+        int Out,
+        int SourceBranch,
+        int SourceSlot,
+        int SourceSwing,
+        int LoadSlot
+    );
 
     public static Fixtures Lay(CircuitBuilder builder)
     {
@@ -70,7 +78,12 @@ internal sealed class Fixtures
         swingSlot = builder.Equations.NewSlot(Math.Sqrt(2) * builder.Sheet.Mains.Volts);
         builder.Equations.AddBranch(BranchKind.Conductance, LiveRow, NeutralRow, mainsSlot, -1, swingSlot);
         whenOn.Add((builder.Conductance(NeutralRow, -1, CircuitBuilder.WireSiemens), CircuitBuilder.WireSiemens));
-        builder.Vary("mains", "mains volts", builder.Sheet.Mains.Tolerance / 2, new SlotChange(swingSlot, builder.Sheet.Mains.Tolerance / 2));
+        builder.Vary(
+            "mains",
+            "mains volts",
+            builder.Sheet.Mains.Tolerance / 2,
+            new SlotChange(swingSlot, builder.Sheet.Mains.Tolerance / 2)
+        );
     }
 
     private void LayPath(CircuitBuilder builder, SignalPath path)

@@ -61,11 +61,17 @@ public static class RectifiedNets
         part switch
         {
             DiodePart d => [(d.Pins[0].Net, d.Pins[1].Net)],
-            ValvePart { Device.Kind: DeviceKind.RectifierValve } v => v.Device.Pinout.Where(p => p.Electrode == "a")
+            ValvePart { Device.Kind: DeviceKind.RectifierValve } v => v
+                .Device.Pinout.Where(p => p.Electrode == "a")
                 .Select(p =>
                     (
                         v.NetOf(p.Number) ?? "",
-                        v.NetOf(v.Device.Pinout.FirstOrDefault(k => k.Electrode == "k" && (k.Section == p.Section || k.Section == 0))?.Number ?? "") ?? ""
+                        v.NetOf(
+                            v.Device.Pinout.FirstOrDefault(k =>
+                                k.Electrode == "k" && (k.Section == p.Section || k.Section == 0)
+                            )?.Number
+                                ?? ""
+                        ) ?? ""
                     )
                 ),
             _ => [],

@@ -22,7 +22,10 @@ internal static class FloatingNets
         var hanging = used.Where(g => g.Count() > 1 && !groups.Same(g.Key, NetTable.Ground)).ToList();
         foreach (var island in hanging.GroupBy(g => groups.Find(g.Key)))
         {
-            yield return Describe(island.SelectMany(g => g.Select(x => x.Part)).Distinct().ToList(), island.Select(g => g.Key).ToList());
+            yield return Describe(
+                island.SelectMany(g => g.Select(x => x.Part)).Distinct().ToList(),
+                island.Select(g => g.Key).ToList()
+            );
         }
     }
 

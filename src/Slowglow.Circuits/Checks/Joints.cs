@@ -30,18 +30,42 @@ internal static class Joints
         };
 
     /// <summary>What holds a net by itself, without devices: resistances, windings, diodes.</summary>
-    public static bool IsPassive(Part part) => part is not (ValvePart or TransistorPart or OpAmpPart or RegulatorPart or DiodePart);
+    public static bool IsPassive(Part part) =>
+        part is not (ValvePart or TransistorPart or OpAmpPart or RegulatorPart or DiodePart);
 
     private static IEnumerable<(string, string)> OfDevice(Part part, Device device)
     {
         string[][] joined = device.Kind switch
         {
-            DeviceKind.Triode or DeviceKind.RectifierValve => [["a", "k"]],
-            DeviceKind.Pentode => [["a", "k"], ["g2", "k"]],
-            DeviceKind.Bjt => [["c", "e"], ["b", "e"]],
-            DeviceKind.Jfet or DeviceKind.Mosfet => [["d", "s"]],
-            DeviceKind.OpAmp => [["out", "v+"], ["out", "v-"]],
-            DeviceKind.Regulator => [["in", "out"], ["out", "gnd"], ["out", "adj"]],
+            DeviceKind.Triode or DeviceKind.RectifierValve =>
+            [
+                ["a", "k"],
+            ],
+            DeviceKind.Pentode =>
+            [
+                ["a", "k"],
+                ["g2", "k"],
+            ],
+            DeviceKind.Bjt =>
+            [
+                ["c", "e"],
+                ["b", "e"],
+            ],
+            DeviceKind.Jfet or DeviceKind.Mosfet =>
+            [
+                ["d", "s"],
+            ],
+            DeviceKind.OpAmp =>
+            [
+                ["out", "v+"],
+                ["out", "v-"],
+            ],
+            DeviceKind.Regulator =>
+            [
+                ["in", "out"],
+                ["out", "gnd"],
+                ["out", "adj"],
+            ],
             _ => [],
         };
         foreach (var section in device.Pinout.Select(p => p.Section).Distinct())
@@ -68,6 +92,11 @@ internal static class Joints
             .Select(p => part.NetOf(p.Number))
             .OfType<string>()
             .ToList();
+        if (nets.Count == 1 && part.NetOf(device.Pinout.FirstOrDefault(p => p.Electrode == "k")?.Number ?? "") is { } cathode)
+        {
+            nets.Add(cathode);
+        }
+
         return nets.Zip(nets.Skip(1));
     }
 

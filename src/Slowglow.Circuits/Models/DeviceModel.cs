@@ -72,7 +72,9 @@ internal abstract class DeviceModel(Part part, Device device) : PartModel(part)
 
     /// <summary>"" for a single device, the number for one of several.</summary>
     protected string NameOf(SectionInPlace section) =>
-        Sections.Count > 1 || section.Number > 1 ? section.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) : "";
+        Sections.Count > 1 || section.Number > 1
+            ? section.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)
+            : "";
 
     /// <summary>"g-k" of a single device, "2 g-k" of one of several.</summary>
     protected string NameOf(SectionInPlace section, string detail) => $"{NameOf(section)} {detail}".Trim();

@@ -126,7 +126,11 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
 
         var volts = path.Path.LevelVolts * (At(x, red) - At(x, black));
         var adjoint = signal.Adjoint(red, black);
-        return new Answer(AnswerKind.Value, volts.Magnitude, LevelSpread(signal, x, adjoint, frequency, path.Path.LevelVolts, volts));
+        return new Answer(
+            AnswerKind.Value,
+            volts.Magnitude,
+            LevelSpread(signal, x, adjoint, frequency, path.Path.LevelVolts, volts)
+        );
     }
 
     private static Complex At(Complex[] x, int row) => row < 0 ? 0 : x[row];

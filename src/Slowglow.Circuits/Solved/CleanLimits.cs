@@ -36,7 +36,13 @@ internal sealed class CleanLimits(SignalFollower follower)
     }
 
     /// <summary>Takes the last clean rung below the first that is not; returns that one, or null when all are clean.</summary>
-    private double? Pick(WorldState world, Fixtures.PathFixture path, double[] rungs, ref CleanLimit best, CancellationToken cancel)
+    private double? Pick(
+        WorldState world,
+        Fixtures.PathFixture path,
+        double[] rungs,
+        ref CleanLimit best,
+        CancellationToken cancel
+    )
     {
         var results = follower.Large([.. rungs.Select(v => (world, v))], path, cancel);
         for (var k = 0; k < rungs.Length; k++)

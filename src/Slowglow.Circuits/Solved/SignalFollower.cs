@@ -60,7 +60,8 @@ internal sealed class SignalFollower(Circuit circuit, WorldSolver solver)
         }
 
         var n = circuit.Equations.Unknowns;
-        double fundamental = 0, harmonics = 0;
+        double fundamental = 0,
+            harmonics = 0;
         for (var h = 1; h <= Harmonics; h++)
         {
             Complex sum = 0;

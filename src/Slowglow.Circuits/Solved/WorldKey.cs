@@ -17,7 +17,10 @@ internal static class WorldKey
             setup.ValvesOut ? "out" : "in",
             string.Join(' ', setup.Pulled.Order(StringComparer.Ordinal)),
             string.Join(' ', setup.Switches.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{s.Key}={s.Value}")),
-            string.Join(' ', setup.Controls.OrderBy(c => c.Key, StringComparer.Ordinal).Select(c => $"{c.Key}={Number(c.Value)}")),
+            string.Join(
+                ' ',
+                setup.Controls.OrderBy(c => c.Key, StringComparer.Ordinal).Select(c => $"{c.Key}={Number(c.Value)}")
+            ),
             Number(setup.LoadOhms),
             string.Join(' ', setup.Lifted.Order(StringComparer.Ordinal)),
             setup.LoadOhms is null ? "" : setup.Channel ?? "",

@@ -20,11 +20,7 @@ internal sealed class WorldStore(Circuit circuit)
     {
         var setupKey = WorldKey.Of(setup);
         string[] keys = [.. sets.Select(s => $"{setupKey}#{WorldKey.Of(s)}")];
-        var missing = Enumerable
-            .Range(0, sets.Count)
-            .Where(k => !worlds.ContainsKey(keys[k]))
-            .DistinctBy(k => keys[k])
-            .ToList();
+        var missing = Enumerable.Range(0, sets.Count).Where(k => !worlds.ContainsKey(keys[k])).DistinctBy(k => keys[k]).ToList();
         if (missing.Count > 0)
         {
             Solve(setup, setupKey, [.. missing.Select(k => (keys[k], sets[k]))], progress, cancel);

@@ -40,7 +40,9 @@ internal sealed class EditableDocument
         var (start, finish) = entry.Value switch
         {
             YamlScalar { Text: "" } => (colon + 1, colon + 1),
-            YamlScalar { OneLine: false } when text[lines.Offset(entry.Value.Place)] is '"' or '\'' => QuotedEnd(lines.Offset(entry.Value.Place)),
+            YamlScalar { OneLine: false } when text[lines.Offset(entry.Value.Place)] is '"' or '\'' => QuotedEnd(
+                lines.Offset(entry.Value.Place)
+            ),
             YamlScalar { OneLine: true } scalar => Quoted(lines.Offset(scalar.Place), scalar.Text.Length),
             _ => (lines.Offset(entry.Value.Place), EndOf(last)),
         };
@@ -82,7 +84,11 @@ internal sealed class EditableDocument
 
     private (int Start, int End) Quoted(int start, int length)
     {
-        var quoted = start > 0 && text[start - 1] is '"' or '\'' && start + length < text.Length && text[start + length] == text[start - 1];
+        var quoted =
+            start > 0
+            && text[start - 1] is '"' or '\''
+            && start + length < text.Length
+            && text[start + length] == text[start - 1];
         return quoted ? (start - 1, start + length + 1) : (start, start + length);
     }
 
@@ -110,7 +116,10 @@ internal sealed class EditableDocument
         var depth = 0;
         for (var i = start; i < text.Length; i++)
         {
-            depth += text[i] is '{' or '[' ? 1 : text[i] is '}' or ']' ? -1 : 0;
+            depth +=
+                text[i] is '{' or '[' ? 1
+                : text[i] is '}' or ']' ? -1
+                : 0;
             if (depth == 0)
             {
                 return i + 1;
@@ -126,7 +135,9 @@ internal sealed class EditableDocument
         var section = root!.Entries.First(e => e.Value == entry.Section).Key.Text;
         var findings = new FindingList();
         var read = YamlDocumentReader.Read(changed, findings)?.Find(section) as YamlMap;
-        return read?.Find(name) is YamlScalar scalar && scalar.Text == value && read.Entries.Count == entry.Section.Entries.Count ? changed : null;
+        return read?.Find(name) is YamlScalar scalar && scalar.Text == value && read.Entries.Count == entry.Section.Entries.Count
+            ? changed
+            : null;
     }
 
     internal string? Remove(EditableEntry entry)

@@ -22,7 +22,11 @@ internal static class ControlSection
             else if (entry.Value is not YamlScalar text || !RotationText.TryRead(text.Text, out rotation))
             {
                 var said = entry.Value is YamlScalar scalar ? $"'{scalar.Text}'" : entry.Value.Kind;
-                context.Findings.Error(entry.Value.Place, $"control {entry.Key.Text}: {said} is no rotation", "write 0 % to 100 %");
+                context.Findings.Error(
+                    entry.Value.Place,
+                    $"control {entry.Key.Text}: {said} is no rotation",
+                    "write 0 % to 100 %"
+                );
                 rotation = 0.5;
             }
 
@@ -35,7 +39,12 @@ internal static class ControlSection
     {
         foreach (var control in context.Controls.Where(c => !context.ControlsUsed.Contains(c.Name)))
         {
-            context.Findings.Warning(control.Place, $"no pot is named {control.Name}", $"write pot 1M log {control.Name} at the part", control.Name);
+            context.Findings.Warning(
+                control.Place,
+                $"no pot is named {control.Name}",
+                $"write pot 1M log {control.Name} at the part",
+                control.Name
+            );
         }
     }
 }

@@ -15,7 +15,12 @@ internal static class DeviceFinder
         var type = facts.TakeText("type") ?? Type(entry);
         if (type is null && like is null)
         {
-            context.Findings.Error(entry.Place, $"{entry.Designator} has no type number", $"write it like {Example(wanted)}", entry.Designator);
+            context.Findings.Error(
+                entry.Place,
+                $"{entry.Designator} has no type number",
+                $"write it like {Example(wanted)}",
+                entry.Designator
+            );
             return null;
         }
 
@@ -34,7 +39,12 @@ internal static class DeviceFinder
 
         if (!wanted.Contains(device.Kind))
         {
-            context.Findings.Error(name.Place, $"{entry.Designator}: {name.Text} is {KindWords.Of(device.Kind)}, not {KindWords.Of(wanted[0])}", "", entry.Designator);
+            context.Findings.Error(
+                name.Place,
+                $"{entry.Designator}: {name.Text} is {KindWords.Of(device.Kind)}, not {KindWords.Of(wanted[0])}",
+                "",
+                entry.Designator
+            );
             return null;
         }
 
@@ -100,7 +110,10 @@ internal static class DeviceFinder
         context.Findings.Error(
             type.Place,
             $"{entry.Designator}: '{type.Text}' is not in the device library",
-            string.Create(CultureInfo.InvariantCulture, $"{names}or write like: {example} in the long form, or describe {type.Text} under devices:"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{names}or write like: {example} in the long form, or describe {type.Text} under devices:"
+            ),
             entry.Designator
         );
     }

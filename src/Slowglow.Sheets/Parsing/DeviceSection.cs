@@ -7,7 +7,11 @@ namespace Slowglow.Sheets.Parsing;
 internal static class DeviceSection
 {
     /// <summary>The library with the sheet's own devices added (these win), and the types that could not be read.</summary>
-    internal static (DeviceLibrary Library, IReadOnlySet<string> Broken) Read(YamlMap? map, DeviceLibrary library, FindingList findings)
+    internal static (DeviceLibrary Library, IReadOnlySet<string> Broken) Read(
+        YamlMap? map,
+        DeviceLibrary library,
+        FindingList findings
+    )
     {
         if (map is null)
         {
@@ -20,9 +24,22 @@ internal static class DeviceSection
         {
             if (entry.Value is not YamlMap keys)
             {
-                findings.Error(entry.Value.Place, $"device {entry.Key.Text} holds {entry.Value.Kind}", "write { like: 1N4007 }, or kind, pinout, law and source");
+                findings.Error(
+                    entry.Value.Place,
+                    $"device {entry.Key.Text} holds {entry.Value.Kind}",
+                    "write { like: 1N4007 }, or kind, pinout, law and source"
+                );
             }
-            else if (OwnDevice.Read(entry.Key, new Keys(keys, $"device {entry.Key.Text}", findings), t => own.Find(d => d.Type == t) ?? library.Find(t), library, findings) is { } device)
+            else if (
+                OwnDevice.Read(
+                    entry.Key,
+                    new Keys(keys, $"device {entry.Key.Text}", findings),
+                    t => own.Find(d => d.Type == t) ?? library.Find(t),
+                    library,
+                    findings
+                ) is
+                { } device
+            )
             {
                 own.Add(device);
             }

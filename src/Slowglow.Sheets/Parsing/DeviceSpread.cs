@@ -11,7 +11,10 @@ internal static class DeviceSpread
     {
         var given = facts.TakeKeyed(Unit.Percent, "spread");
         return given.IsGiven && given.Value is >= 0 and < 1
-            ? device with { Spread = device.Spread.Keys.ToDictionary(k => k, _ => given.Value) }
+            ? device with
+            {
+                Spread = device.Spread.Keys.ToDictionary(k => k, _ => given.Value),
+            }
             : device;
     }
 
@@ -37,7 +40,14 @@ internal static class DeviceSpread
             return;
         }
 
-        var figures = device.Spread.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{Word(s.Key)} {Engineering.Format(s.Value * 100, "%", 2)}");
-        context.Assume(designator, "spread between specimens", string.Join(", ", figures), $"one standard deviation, device data of {device.Type}");
+        var figures = device
+            .Spread.OrderBy(s => s.Key, StringComparer.Ordinal)
+            .Select(s => $"{Word(s.Key)} {Engineering.Format(s.Value * 100, "%", 2)}");
+        context.Assume(
+            designator,
+            "spread between specimens",
+            string.Join(", ", figures),
+            $"one standard deviation, device data of {device.Type}"
+        );
     }
 }

@@ -17,7 +17,11 @@ internal sealed class Keys
         {
             if (!entries.TryAdd(entry.Key.Text, entry))
             {
-                findings.Error(entry.Key.Place, $"{what} has '{entry.Key.Text}' twice", $"the first is on line {entries[entry.Key.Text].Key.Place.Line}; put both together");
+                findings.Error(
+                    entry.Key.Place,
+                    $"{what} has '{entry.Key.Text}' twice",
+                    $"the first is on line {entries[entry.Key.Text].Key.Place.Line}; put both together"
+                );
             }
         }
     }
@@ -56,7 +60,11 @@ internal sealed class Keys
             case YamlMap map:
                 return map;
             case var other:
-                findings.Error(other.Place, $"'{key}' of {what} holds {other.Kind}, not keys with values", $"write NAME: value lines under {key}:");
+                findings.Error(
+                    other.Place,
+                    $"'{key}' of {what} holds {other.Kind}, not keys with values",
+                    $"write NAME: value lines under {key}:"
+                );
                 return null;
         }
     }

@@ -27,7 +27,11 @@ internal static class MainsSection
                     Figure(null, Unit.Percent, "tolerance", Usual.Tolerance, "%", 0, 0, context)
                 );
             case YamlList list:
-                context.Findings.Error(list.Place, "'mains' holds a list, not keys with values", "write mains: { volts: 230 V, frequency: 50 Hz, tolerance: 6 % }");
+                context.Findings.Error(
+                    list.Place,
+                    "'mains' holds a list, not keys with values",
+                    "write mains: { volts: 230 V, frequency: 50 Hz, tolerance: 6 % }"
+                );
                 return Read(null, context);
             default:
                 context.Assume("mains", "mains", "230 V 50 Hz, 6 %", "the sheet says none");
@@ -35,11 +39,25 @@ internal static class MainsSection
         }
     }
 
-    private static double Figure(YamlScalar? text, Unit unit, string key, double usual, string shown, double least, double most, SheetContext context)
+    private static double Figure(
+        YamlScalar? text,
+        Unit unit,
+        string key,
+        double usual,
+        string shown,
+        double least,
+        double most,
+        SheetContext context
+    )
     {
         if (text is null)
         {
-            context.Assume("mains", key, Engineering.Format(unit == Unit.Percent ? usual * 100 : usual, shown), "the sheet says none; common practice, no source");
+            context.Assume(
+                "mains",
+                key,
+                Engineering.Format(unit == Unit.Percent ? usual * 100 : usual, shown),
+                "the sheet says none; common practice, no source"
+            );
             return usual;
         }
 

@@ -5,9 +5,19 @@ internal static class NetChecks
 {
     internal static void Run(NetTable nets, Func<string, Place> placeOf, FindingList findings)
     {
-        foreach (var group in nets.Names.Where(n => !n.Contains('.', StringComparison.Ordinal)).GroupBy(n => n, StringComparer.OrdinalIgnoreCase).Where(g => g.Count() > 1))
+        foreach (
+            var group in nets
+                .Names.Where(n => !n.Contains('.', StringComparison.Ordinal))
+                .GroupBy(n => n, StringComparer.OrdinalIgnoreCase)
+                .Where(g => g.Count() > 1)
+        )
         {
-            findings.Warning(placeOf(group.Last()), $"nets {string.Join(" and ", group)} differ only in capitals, and are different nets", "write them alike if they are one", group.First());
+            findings.Warning(
+                placeOf(group.Last()),
+                $"nets {string.Join(" and ", group)} differ only in capitals, and are different nets",
+                "write them alike if they are one",
+                group.First()
+            );
         }
     }
 }

@@ -93,18 +93,33 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
     private void Loose(PartPlan plan)
     {
         var entry = plan.Entry;
-        if (plan.Pins.Count == 0 || plan.Pins.Any(p => p.End is not null || pinsMentioned.Contains(Key(plan, p))) || entry.HasEnds || partsMentioned.Contains(entry.Designator))
+        if (
+            plan.Pins.Count == 0
+            || plan.Pins.Any(p => p.End is not null || pinsMentioned.Contains(Key(plan, p)))
+            || entry.HasEnds
+            || partsMentioned.Contains(entry.Designator)
+        )
         {
             return;
         }
 
         if (plan.Pins.Count == 2)
         {
-            context.Findings.Error(entry.Place, $"{entry.Designator} does not say between which nets it stands", "write WHAT ratings A -> B", entry.Designator);
+            context.Findings.Error(
+                entry.Place,
+                $"{entry.Designator} does not say between which nets it stands",
+                "write WHAT ratings A -> B",
+                entry.Designator
+            );
         }
         else
         {
-            context.Findings.Warning(entry.Place, $"{entry.Designator} is connected to nothing", $"mention its pins at other parts, e.g. {entry.Designator}.{plan.Pins[0].Number}", entry.Designator);
+            context.Findings.Warning(
+                entry.Place,
+                $"{entry.Designator} is connected to nothing",
+                $"mention its pins at other parts, e.g. {entry.Designator}.{plan.Pins[0].Number}",
+                entry.Designator
+            );
         }
     }
 
@@ -133,14 +148,25 @@ internal sealed class NetResolver(IReadOnlyList<PartPlan> plans, SheetContext co
             pins[plan.Entry.Designator] = own;
             if (own.Count == 2 && own[0].Net == own[1].Net)
             {
-                context.Findings.Warning(plan.Entry.Place, $"{plan.Entry.Designator} has both ends on {own[0].Net}", "name the other net", plan.Entry.Designator);
+                context.Findings.Warning(
+                    plan.Entry.Place,
+                    $"{plan.Entry.Designator} has both ends on {own[0].Net}",
+                    "name the other net",
+                    plan.Entry.Designator
+                );
             }
         }
 
         return (new NetTable(names, canonical), pins);
     }
 
-    private Pin PinOf(PartPlan plan, PinPlan pin, List<string> names, Dictionary<string, string> nameOfRoot, Dictionary<string, string> canonical)
+    private Pin PinOf(
+        PartPlan plan,
+        PinPlan pin,
+        List<string> names,
+        Dictionary<string, string> nameOfRoot,
+        Dictionary<string, string> canonical
+    )
     {
         var key = Key(plan, pin);
         var root = Root(key);

@@ -27,7 +27,9 @@ internal static class NetWord
 
         if (owner == "MAINS")
         {
-            return Inlet.Contains(text) ? text : Reject(word, context, subject, $"the inlet has no '{pin}'", "it has MAINS.L, MAINS.N, MAINS.E");
+            return Inlet.Contains(text)
+                ? text
+                : Reject(word, context, subject, $"the inlet has no '{pin}'", "it has MAINS.L, MAINS.N, MAINS.E");
         }
 
         if (parts.TryGetValue(owner, out var plan))
@@ -44,7 +46,13 @@ internal static class NetWord
         }
 
         var near = NearestWords.Suggestion(owner, context.Designators);
-        return Reject(word, context, subject, $"'{text}' names a pin of {owner}, which is not on this sheet", near.Length > 0 ? near : $"add {owner} under parts");
+        return Reject(
+            word,
+            context,
+            subject,
+            $"'{text}' names a pin of {owner}, which is not on this sheet",
+            near.Length > 0 ? near : $"add {owner} under parts"
+        );
     }
 
     private static string? Bare(Word word, IReadOnlyDictionary<string, PartPlan> parts, SheetContext context, string? subject)
@@ -55,7 +63,13 @@ internal static class NetWord
         }
 
         return parts.TryGetValue(word.Text, out var plan)
-            ? Reject(word, context, subject, $"{word.Text} is a part, not a net", $"name one of its pins, e.g. {word.Text}.{(plan.Pins.Count > 0 ? plan.Pins[0].Number : "1")}")
+            ? Reject(
+                word,
+                context,
+                subject,
+                $"{word.Text} is a part, not a net",
+                $"name one of its pins, e.g. {word.Text}.{(plan.Pins.Count > 0 ? plan.Pins[0].Number : "1")}"
+            )
             : word.Text;
     }
 
@@ -66,5 +80,8 @@ internal static class NetWord
     }
 
     internal static bool LooksLikeDesignator(string word) =>
-        word.Length >= 2 && char.IsAsciiLetterUpper(word[0]) && word.Any(char.IsAsciiDigit) && word.All(char.IsAsciiLetterOrDigit);
+        word.Length >= 2
+        && char.IsAsciiLetterUpper(word[0])
+        && word.Any(char.IsAsciiDigit)
+        && word.All(char.IsAsciiLetterOrDigit);
 }

@@ -7,16 +7,39 @@ namespace Slowglow.Sheets.Parsing;
 /// <summary>One entry under devices: like another, with what differs; or described from nothing.</summary>
 internal static class OwnDevice
 {
-    private static readonly string[] Known = ["like", "kind", "also", "alsoCalled", "pinout", "pins", "law", "spread", "limits", "source", "note"];
+    private static readonly string[] Known =
+    [
+        "like",
+        "kind",
+        "also",
+        "alsoCalled",
+        "pinout",
+        "pins",
+        "law",
+        "spread",
+        "limits",
+        "source",
+        "note",
+    ];
 
-    internal static Device? Read(YamlScalar type, Keys keys, Func<string, Device?> find, DeviceLibrary library, FindingList findings)
+    internal static Device? Read(
+        YamlScalar type,
+        Keys keys,
+        Func<string, Device?> find,
+        DeviceLibrary library,
+        FindingList findings
+    )
     {
         keys.RejectUnknown(Known);
         var like = keys.Scalar("like");
         var model = like is null ? null : find(like.Text);
         if (like is not null && model is null)
         {
-            findings.Error(like.Place, $"device {type.Text}: '{like.Text}' is not in the device library", "the nearest are " + string.Join(", ", library.Nearest(like.Text)));
+            findings.Error(
+                like.Place,
+                $"device {type.Text}: '{like.Text}' is not in the device library",
+                "the nearest are " + string.Join(", ", library.Nearest(like.Text))
+            );
             return null;
         }
 
@@ -32,17 +55,22 @@ internal static class OwnDevice
             return null;
         }
 
-        return Checked(type, keys, findings, new Device
-        {
-            Type = type.Text,
-            AlsoCalled = Others(keys),
-            Kind = kind,
-            Pinout = pinout,
-            Law = Figures(keys, "law", model?.Law, type.Text, findings),
-            Spread = Figures(keys, "spread", model?.Spread, type.Text, findings),
-            Limits = Figures(keys, "limits", model?.Limits, type.Text, findings),
-            Source = keys.Text("source") ?? (model is null ? "the sheet" : $"the sheet, after {model.Type}"),
-        });
+        return Checked(
+            type,
+            keys,
+            findings,
+            new Device
+            {
+                Type = type.Text,
+                AlsoCalled = Others(keys),
+                Kind = kind,
+                Pinout = pinout,
+                Law = Figures(keys, "law", model?.Law, type.Text, findings),
+                Spread = Figures(keys, "spread", model?.Spread, type.Text, findings),
+                Limits = Figures(keys, "limits", model?.Limits, type.Text, findings),
+                Source = keys.Text("source") ?? (model is null ? "the sheet" : $"the sheet, after {model.Type}"),
+            }
+        );
     }
 
     private static Device? Checked(YamlScalar type, Keys keys, FindingList findings, Device device)
@@ -50,7 +78,11 @@ internal static class OwnDevice
         var problems = DeviceCheck.Problems(device);
         foreach (var problem in problems)
         {
-            findings.Error(type.Place, $"device {type.Text}: {problem}", keys.Find("like") is null ? "or write like: with the type it resembles" : "");
+            findings.Error(
+                type.Place,
+                $"device {type.Text}: {problem}",
+                keys.Find("like") is null ? "or write like: with the type it resembles" : ""
+            );
         }
 
         return problems.Count == 0 ? device : null;
@@ -70,7 +102,11 @@ internal static class OwnDevice
         {
             if (model is null)
             {
-                findings.Error(type.Place, $"device {type.Text} says neither 'like' nor 'kind'", "write like: 1N4007, or kind: diode with pinout and law");
+                findings.Error(
+                    type.Place,
+                    $"device {type.Text} says neither 'like' nor 'kind'",
+                    "write like: 1N4007, or kind: diode with pinout and law"
+                );
             }
 
             return model?.Kind;
@@ -82,11 +118,21 @@ internal static class OwnDevice
             return kind;
         }
 
-        findings.Error(text.Place, $"device {type.Text}: '{text.Text}' is no kind of device", "kinds: " + string.Join(", ", Enum.GetNames<DeviceKind>()));
+        findings.Error(
+            text.Place,
+            $"device {type.Text}: '{text.Text}' is no kind of device",
+            "kinds: " + string.Join(", ", Enum.GetNames<DeviceKind>())
+        );
         return null;
     }
 
-    private static Dictionary<string, double> Figures(Keys keys, string section, IReadOnlyDictionary<string, double>? from, string type, FindingList findings)
+    private static Dictionary<string, double> Figures(
+        Keys keys,
+        string section,
+        IReadOnlyDictionary<string, double>? from,
+        string type,
+        FindingList findings
+    )
     {
         var figures = new Dictionary<string, double>(from ?? new Dictionary<string, double>());
         foreach (var entry in keys.Map(section)?.Entries ?? [])
@@ -97,7 +143,11 @@ internal static class OwnDevice
             }
             else
             {
-                findings.Error(entry.Value.Place, $"device {type}: {section} '{entry.Key.Text}' is no figure", "write a number in SI units");
+                findings.Error(
+                    entry.Value.Place,
+                    $"device {type}: {section} '{entry.Key.Text}' is no figure",
+                    "write a number in SI units"
+                );
             }
         }
 

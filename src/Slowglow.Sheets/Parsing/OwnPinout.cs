@@ -13,7 +13,12 @@ internal static class OwnPinout
             case null or YamlScalar { Text: "" }:
                 return null;
             case YamlMap map:
-                return [.. map.Entries.Where(e => e.Value is YamlScalar).Select(e => Pin(e.Key.Text, ((YamlScalar)e.Value).Text, kind))];
+                return
+                [
+                    .. map
+                        .Entries.Where(e => e.Value is YamlScalar)
+                        .Select(e => Pin(e.Key.Text, ((YamlScalar)e.Value).Text, kind)),
+                ];
             case YamlList list:
                 return [.. list.Items.OfType<YamlScalar>().Select((s, i) => Pin($"{i + 1}", s.Text, kind))];
             case YamlScalar words:
@@ -40,7 +45,10 @@ internal static class OwnPinout
             return new DevicePin(number, section, electrode[..dot]);
         }
 
-        if (electrode is "h" or "ht" or "v+" or "v-" or "nc" or "ic" or "is" or "" || (kind == DeviceKind.RectifierValve && electrode == "k"))
+        if (
+            electrode is "h" or "ht" or "v+" or "v-" or "nc" or "ic" or "is" or ""
+            || (kind == DeviceKind.RectifierValve && electrode == "k")
+        )
         {
             return new DevicePin(number, 0, electrode.Length == 0 ? "nc" : electrode);
         }

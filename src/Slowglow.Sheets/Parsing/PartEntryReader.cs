@@ -20,20 +20,35 @@ internal static class PartEntryReader
                 findings.Error(entry.Key.Place, $"{designator} says nothing", "write WHAT ratings A -> B", designator);
                 return null;
             default:
-                findings.Error(entry.Value.Place, $"{designator}: {entry.Value.Kind} stands where a part belongs", "write WHAT ratings A -> B, or keys beginning with is:", designator);
+                findings.Error(
+                    entry.Value.Place,
+                    $"{designator}: {entry.Value.Kind} stands where a part belongs",
+                    "write WHAT ratings A -> B, or keys beginning with is:",
+                    designator
+                );
                 return null;
         }
     }
 
     private static PartEntry? Long(YamlScalar designator, YamlMap map, FindingList findings)
     {
-        var part = new PartEntry { Designator = designator.Text, Place = designator.Place, IsLong = true };
+        var part = new PartEntry
+        {
+            Designator = designator.Text,
+            Place = designator.Place,
+            IsLong = true,
+        };
         foreach (var entry in map.Entries)
         {
             if (!part.Keys.TryAdd(entry.Key.Text, entry))
             {
                 var first = part.Keys[entry.Key.Text].Key.Place;
-                findings.Error(entry.Key.Place, $"{part.Designator} has '{entry.Key.Text}' twice", $"the first is on line {first.Line}", part.Designator);
+                findings.Error(
+                    entry.Key.Place,
+                    $"{part.Designator} has '{entry.Key.Text}' twice",
+                    $"the first is on line {first.Line}",
+                    part.Designator
+                );
             }
         }
 
@@ -41,7 +56,12 @@ internal static class PartEntryReader
         {
             if (what.Value is not YamlScalar line)
             {
-                findings.Error(what.Value.Place, $"{part.Designator}: 'is' holds {what.Value.Kind}", "write what it is, e.g. is: transformer 20 VA", part.Designator);
+                findings.Error(
+                    what.Value.Place,
+                    $"{part.Designator}: 'is' holds {what.Value.Kind}",
+                    "write what it is, e.g. is: transformer 20 VA",
+                    part.Designator
+                );
                 return null;
             }
 
@@ -61,7 +81,12 @@ internal static class PartEntryReader
         if (arrows > 1)
         {
             var second = words.Where(w => w.Text == WordSplitter.Arrow).ElementAt(1);
-            findings.Error(second.Place, $"{part.Designator} has two arrows", "one part runs from one net to one other: A -> B", part.Designator);
+            findings.Error(
+                second.Place,
+                $"{part.Designator} has two arrows",
+                "one part runs from one net to one other: A -> B",
+                part.Designator
+            );
             return false;
         }
 
@@ -73,7 +98,10 @@ internal static class PartEntryReader
         foreach (var word in words.Where(w => IsPair(w.Text)))
         {
             var at = word.Text.IndexOf('=', StringComparison.Ordinal);
-            var value = new Word(word.Text[(at + 1)..], word.Place.Line == 0 ? word.Place : word.Place with { Column = word.Place.Column + at + 1 });
+            var value = new Word(
+                word.Text[(at + 1)..],
+                word.Place.Line == 0 ? word.Place : word.Place with { Column = word.Place.Column + at + 1 }
+            );
             if (at == 0 || value.Text.Length == 0)
             {
                 findings.Error(word.Place, $"{part.Designator}: '{word.Text}' lacks one side", "write pin=NET", part.Designator);
@@ -132,7 +160,9 @@ internal static class PartEntryReader
         if (part.Keys.TryGetValue("pins", out var pins) && pins.Value is YamlMap map)
         {
             part.Keys.Remove("pins");
-            part.Pairs.AddRange(map.Entries.Where(e => e.Value is YamlScalar).Select(e => (e.Key.AsWord, ((YamlScalar)e.Value).AsWord)));
+            part.Pairs.AddRange(
+                map.Entries.Where(e => e.Value is YamlScalar).Select(e => (e.Key.AsWord, ((YamlScalar)e.Value).AsWord))
+            );
         }
 
         return true;
@@ -149,7 +179,12 @@ internal static class PartEntryReader
                 (part.From, part.To) = (first, last);
                 return true;
             default:
-                findings.Error(between.Value.Place, $"{part.Designator}: 'between' needs two nets", "write between: [A, B]", part.Designator);
+                findings.Error(
+                    between.Value.Place,
+                    $"{part.Designator}: 'between' needs two nets",
+                    "write between: [A, B]",
+                    part.Designator
+                );
                 return false;
         }
     }
@@ -161,7 +196,11 @@ internal static class PartEntryReader
             return true;
         }
 
-        if (access.Value is YamlScalar text && QuantityText.TryRead(text.Text, Unit.Minute, out var minutes) && minutes.Value >= 0)
+        if (
+            access.Value is YamlScalar text
+            && QuantityText.TryRead(text.Text, Unit.Minute, out var minutes)
+            && minutes.Value >= 0
+        )
         {
             part.AccessMinutes = minutes.Value;
         }

@@ -64,7 +64,12 @@ internal sealed class PartFacts(PartEntry entry, SheetContext context)
             }
 
             var what = found.Value is YamlScalar wrong ? $"'{wrong.Text}'" : found.Value.Kind;
-            context.Findings.Error(found.Value.Place, $"{Designator}: {what} is no figure in {UnitNames.Of(unit)}", UnitNames.Example(unit), Designator);
+            context.Findings.Error(
+                found.Value.Place,
+                $"{Designator}: {what} is no figure in {UnitNames.Of(unit)}",
+                UnitNames.Example(unit),
+                Designator
+            );
             return Figure.Broken;
         }
 
@@ -137,7 +142,12 @@ internal sealed class PartFacts(PartEntry entry, SheetContext context)
 
         if (given.IsGiven)
         {
-            context.Findings.Error(given.Word.Place, $"{Designator}: a tolerance of {given.Word.Text} cannot be", "write 5 %", Designator);
+            context.Findings.Error(
+                given.Word.Place,
+                $"{Designator}: a tolerance of {given.Word.Text} cannot be",
+                "write 5 %",
+                Designator
+            );
         }
 
         context.Assume(Designator, "tolerance", Engineering.Format(assumed * 100, "%"), reason);
@@ -161,7 +171,12 @@ internal sealed class PartFacts(PartEntry entry, SheetContext context)
             }
 
             var text = suspect.Text is null ? $"{Designator} has no {what}" : $"{Designator}: '{suspect.Text}' is no {what}";
-            context.Findings.Error(suspect.Text is null ? entry.Place : suspect.Place, text, $"write it like {example}", Designator);
+            context.Findings.Error(
+                suspect.Text is null ? entry.Place : suspect.Place,
+                text,
+                $"write it like {example}",
+                Designator
+            );
             return false;
         }
 
@@ -170,7 +185,12 @@ internal sealed class PartFacts(PartEntry entry, SheetContext context)
             return true;
         }
 
-        context.Findings.Error(figure.Word.Place, $"{Designator}: {figure.Word.Text} cannot be its {what}", $"write it like {example}", Designator);
+        context.Findings.Error(
+            figure.Word.Place,
+            $"{Designator}: {figure.Word.Text} cannot be its {what}",
+            $"write it like {example}",
+            Designator
+        );
         return false;
     }
 
@@ -202,15 +222,30 @@ internal sealed class PartFacts(PartEntry entry, SheetContext context)
     {
         if (QuantityText.TryRead(word.Text, out _))
         {
-            context.Findings.Error(word.Place, $"{Designator}: '{word.Text}' is one figure too many here", "leave it out, or give it the right unit", Designator);
+            context.Findings.Error(
+                word.Place,
+                $"{Designator}: '{word.Text}' is one figure too many here",
+                "leave it out, or give it the right unit",
+                Designator
+            );
         }
         else if (char.IsAsciiDigit(word.Text[0]))
         {
-            context.Findings.Error(word.Place, $"{Designator}: '{word.Text}' is neither a value nor a rating", "write ratings like 1 W, 400 V, 5 %", Designator);
+            context.Findings.Error(
+                word.Place,
+                $"{Designator}: '{word.Text}' is neither a value nor a rating",
+                "write ratings like 1 W, 400 V, 5 %",
+                Designator
+            );
         }
         else
         {
-            context.Findings.Warning(word.Place, $"{Designator}: the word '{word.Text}' is not understood and is left out", NearestWords.Suggestion(word.Text, entry.KnownWords), Designator);
+            context.Findings.Warning(
+                word.Place,
+                $"{Designator}: the word '{word.Text}' is not understood and is left out",
+                NearestWords.Suggestion(word.Text, entry.KnownWords),
+                Designator
+            );
         }
     }
 }

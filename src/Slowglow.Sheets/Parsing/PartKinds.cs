@@ -85,7 +85,9 @@ internal static class PartKinds
 
     // TR is a trimmer on some drawings and a transistor on others: the pins tell.
     private static bool TransistorEnds(PartEntry entry) =>
-        entry.Pairs.Exists(p => p.Name.Text is "b" or "e" or "d" or "g" or "s" || p.Name.Text is "base" or "emitter" or "gate" or "drain" or "source");
+        entry.Pairs.Exists(p =>
+            p.Name.Text is "b" or "e" or "d" or "g" or "s" || p.Name.Text is "base" or "emitter" or "gate" or "drain" or "source"
+        );
 
     /// <summary>By the letters before the first digit, or the longest known beginning of them.</summary>
     private static PartKind? ByLetter(string designator)
@@ -108,7 +110,9 @@ internal static class PartKinds
         context.Findings.Error(
             entry.Place,
             $"{entry.Designator}: no kind of part goes by that letter",
-            "begin with what it is: " + string.Join(", ", All.Select(k => k.Name)) + "; or write {is: unknown, between: [A, B], ohms: 47k}",
+            "begin with what it is: "
+                + string.Join(", ", All.Select(k => k.Name))
+                + "; or write {is: unknown, between: [A, B], ohms: 47k}",
             entry.Designator
         );
     }

@@ -35,7 +35,12 @@ internal static class PartSection
         var name = key.Text;
         if (first.TryGetValue(name, out var place))
         {
-            findings.Error(key.Place, $"{name} stands twice", $"the first is on line {place.Line}; give one of them another number", name);
+            findings.Error(
+                key.Place,
+                $"{name} stands twice",
+                $"the first is on line {place.Line}; give one of them another number",
+                name
+            );
             return false;
         }
 

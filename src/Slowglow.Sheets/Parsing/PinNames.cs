@@ -44,9 +44,7 @@ internal static class PinNames
     /// <summary>The pin, or null.</summary>
     internal static PinPlan? Find(IReadOnlyList<PinPlan> pins, string name)
     {
-        return pins.FirstOrDefault(p => p.Number == name)
-            ?? ByElectrode(pins, name)
-            ?? ByOtherName(pins, name);
+        return pins.FirstOrDefault(p => p.Number == name) ?? ByElectrode(pins, name) ?? ByOtherName(pins, name);
     }
 
     private static PinPlan? ByElectrode(IReadOnlyList<PinPlan> pins, string name) =>
@@ -69,5 +67,8 @@ internal static class PinNames
 
     /// <summary>"1, 2 (g), 3 (k)" for messages.</summary>
     internal static string List(IReadOnlyList<PinPlan> pins) =>
-        string.Join(", ", pins.Select(p => p.Electrode.Length == 0 || p.Electrode == p.Number ? p.Number : $"{p.Number} ({p.Electrode})"));
+        string.Join(
+            ", ",
+            pins.Select(p => p.Electrode.Length == 0 || p.Electrode == p.Number ? p.Number : $"{p.Number} ({p.Electrode})")
+        );
 }

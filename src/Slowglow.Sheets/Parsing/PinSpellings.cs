@@ -5,7 +5,12 @@ internal static class PinSpellings
 {
     internal static IEnumerable<string> Of(IReadOnlyList<PinPlan> pins, PinPlan pin)
     {
-        string[] tried = [pin.Electrode, .. FirstSection(pin.Electrode), .. pin.Electrode == "g2" ? ["s"] : Array.Empty<string>()];
+        string[] tried =
+        [
+            pin.Electrode,
+            .. FirstSection(pin.Electrode),
+            .. pin.Electrode == "g2" ? ["s"] : Array.Empty<string>(),
+        ];
         return tried.Where(name => name.Length > 0 && PinNames.Find(pins, name) == pin);
     }
 

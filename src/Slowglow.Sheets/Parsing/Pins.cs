@@ -22,7 +22,12 @@ internal static class Pins
             if (pins.Count != 2)
             {
                 var place = (entry.From ?? entry.To)!.Value.Place;
-                context.Findings.Error(place, $"{entry.Designator} has {pins.Count} pins, an arrow names only two", "name them: " + Example(pins), entry.Designator);
+                context.Findings.Error(
+                    place,
+                    $"{entry.Designator} has {pins.Count} pins, an arrow names only two",
+                    "name them: " + Example(pins),
+                    entry.Designator
+                );
             }
             else
             {
@@ -53,7 +58,12 @@ internal static class Pins
             return;
         }
 
-        context.Findings.Error(name.Place, $"{entry.Designator} has no pin '{name.Text}'", "its pins: " + PinNames.List(pins), entry.Designator);
+        context.Findings.Error(
+            name.Place,
+            $"{entry.Designator} has no pin '{name.Text}'",
+            "its pins: " + PinNames.List(pins),
+            entry.Designator
+        );
     }
 
     private static void Give(PinPlan pin, Word name, Word net, PartEntry entry, SheetContext context)

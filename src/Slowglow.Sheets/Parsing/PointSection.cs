@@ -21,7 +21,11 @@ internal static class PointSection
             }
             else if (part < 0 && nets.Find(where) is null)
             {
-                context.Findings.Warning(entry.Key.Place, $"points: no part reaches '{where}'", NearestWords.Suggestion(where, nets.Names));
+                context.Findings.Warning(
+                    entry.Key.Place,
+                    $"points: no part reaches '{where}'",
+                    NearestWords.Suggestion(where, nets.Names)
+                );
                 continue;
             }
 
@@ -36,13 +40,19 @@ internal static class PointSection
         switch (entry.Value)
         {
             case YamlScalar scalar:
-                return QuantityText.TryRead(scalar.Text, Unit.Minute, out var time) && time.Value >= 0 ? (time.Value, null) : (null, scalar.Text);
+                return QuantityText.TryRead(scalar.Text, Unit.Minute, out var time) && time.Value >= 0
+                    ? (time.Value, null)
+                    : (null, scalar.Text);
             case YamlMap map:
                 var keys = new Keys(map, $"point {entry.Key.Text}", findings);
                 keys.RejectUnknown(["access", "note"]);
                 return (Access(keys.Scalar("access"), entry.Key.Text, findings), keys.Text("note"));
             default:
-                findings.Error(entry.Value.Place, $"point {entry.Key.Text} holds {entry.Value.Kind}", "write { access: 1 min, note: red lead on C1 }");
+                findings.Error(
+                    entry.Value.Place,
+                    $"point {entry.Key.Text} holds {entry.Value.Kind}",
+                    "write { access: 1 min, note: red lead on C1 }"
+                );
                 return (null, null);
         }
     }

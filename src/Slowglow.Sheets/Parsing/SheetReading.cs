@@ -9,7 +9,18 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
 {
     private static readonly string[] Sections =
     [
-        "sheet", "unit", "maker", "mains", "switches", "controls", "parts", "signal", "points", "devices", "note", "notes",
+        "sheet",
+        "unit",
+        "maker",
+        "mains",
+        "switches",
+        "controls",
+        "parts",
+        "signal",
+        "points",
+        "devices",
+        "note",
+        "notes",
     ];
 
     private readonly FindingList findings = new();
@@ -26,11 +37,20 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
         keys.WarnUnknown(Sections);
         Version(keys);
         var (devices, brokenTypes) = DeviceSection.Read(keys.Map("devices"), library, findings);
-        var context = new SheetContext { Findings = findings, Devices = devices, BrokenTypes = brokenTypes };
+        var context = new SheetContext
+        {
+            Findings = findings,
+            Devices = devices,
+            BrokenTypes = brokenTypes,
+        };
         var unit = keys.Text("unit");
         if (unit is null)
         {
-            findings.Warning(new Place(1, 1), "the sheet does not say which unit it is", "write unit: what is printed on the front");
+            findings.Warning(
+                new Place(1, 1),
+                "the sheet does not say which unit it is",
+                "write unit: what is printed on the front"
+            );
         }
 
         context.Mains = MainsSection.Read(keys.Find("mains"), context);

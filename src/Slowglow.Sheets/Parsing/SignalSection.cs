@@ -21,7 +21,11 @@ internal static class SignalSection
                 keys.RejectUnknown(Known);
                 return One("signal", keys, null, nets, context) is { } path ? [path] : [];
             default:
-                context.Findings.Error(node.Place, $"'signal' holds {node.Kind}, not keys with values", "write signal: { in: IN, out: OUT }");
+                context.Findings.Error(
+                    node.Place,
+                    $"'signal' holds {node.Kind}, not keys with values",
+                    "write signal: { in: IN, out: OUT }"
+                );
                 return [];
         }
     }
@@ -39,7 +43,11 @@ internal static class SignalSection
             keys.RejectUnknown(Known);
             if (paths.Exists(p => p.Name == entry.Key.Text))
             {
-                context.Findings.Error(entry.Key.Place, $"channel {entry.Key.Text} stands twice under signal", "give each a name of its own");
+                context.Findings.Error(
+                    entry.Key.Place,
+                    $"channel {entry.Key.Text} stands twice under signal",
+                    "give each a name of its own"
+                );
             }
             else if (One(entry.Key.Text, keys, shared, nets, context) is { } path)
             {
@@ -72,17 +80,34 @@ internal static class SignalSection
         var net = nets.Find(text.Text);
         if (net is null)
         {
-            context.Findings.Error(text.Place, $"signal: no part reaches the net '{text.Text}'", NearestWords.Suggestion(text.Text, nets.Names));
+            context.Findings.Error(
+                text.Place,
+                $"signal: no part reaches the net '{text.Text}'",
+                NearestWords.Suggestion(text.Text, nets.Names)
+            );
         }
 
         return net;
     }
 
-    private static double Figure(YamlScalar? text, Unit unit, string key, double usual, string shown, string name, SheetContext context)
+    private static double Figure(
+        YamlScalar? text,
+        Unit unit,
+        string key,
+        double usual,
+        string shown,
+        string name,
+        SheetContext context
+    )
     {
         if (text is null)
         {
-            context.Assume(name, key, Engineering.Format(usual, shown), key == "source" ? "an ordinary generator, common practice, no source" : "none given");
+            context.Assume(
+                name,
+                key,
+                Engineering.Format(usual, shown),
+                key == "source" ? "an ordinary generator, common practice, no source" : "none given"
+            );
             return usual;
         }
 
@@ -91,7 +116,11 @@ internal static class SignalSection
             return figure.Value;
         }
 
-        context.Findings.Error(text.Place, $"signal: {key} '{text.Text}' is no figure in {UnitNames.Of(unit)}", unit == Unit.Volt ? "write 100 mV" : "write 10k");
+        context.Findings.Error(
+            text.Place,
+            $"signal: {key} '{text.Text}' is no figure in {UnitNames.Of(unit)}",
+            unit == Unit.Volt ? "write 100 mV" : "write 10k"
+        );
         return usual;
     }
 

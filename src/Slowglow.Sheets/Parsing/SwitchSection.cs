@@ -17,7 +17,11 @@ internal static class SwitchSection
             var positions = Positions(entry.Value);
             if (positions.Count < 2 || positions.Distinct().Count() < positions.Count)
             {
-                context.Findings.Error(entry.Value.Place, $"switch {entry.Key.Text} needs two or more different positions", $"write {entry.Key.Text}: [off, on], the default first");
+                context.Findings.Error(
+                    entry.Value.Place,
+                    $"switch {entry.Key.Text} needs two or more different positions",
+                    $"write {entry.Key.Text}: [off, on], the default first"
+                );
             }
             else
             {
@@ -30,7 +34,10 @@ internal static class SwitchSection
         node switch
         {
             YamlList list => [.. list.Items.OfType<YamlScalar>().Select(s => s.Text)],
-            YamlScalar scalar => scalar.Text.Split([',', '/', '|'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries),
+            YamlScalar scalar => scalar.Text.Split(
+                [',', '/', '|'],
+                StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries
+            ),
             _ => [],
         };
 }

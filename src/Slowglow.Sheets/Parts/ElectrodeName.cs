@@ -7,7 +7,17 @@ internal static class ElectrodeName
         electrode.Length > 0
         && (
             name == electrode
-            || (name.Length == electrode.Length + 1 && name[^1] == '1' && !char.IsAsciiDigit(electrode[^1]) && name.StartsWith(electrode, StringComparison.Ordinal))
-            || (electrode.Length == name.Length + 1 && electrode[^1] == '1' && name.Length > 0 && electrode.StartsWith(name, StringComparison.Ordinal))
+            || (
+                name.Length == electrode.Length + 1
+                && name[^1] == '1'
+                && !char.IsAsciiDigit(electrode[^1])
+                && name.StartsWith(electrode, StringComparison.Ordinal)
+            )
+            || (
+                electrode.Length == name.Length + 1
+                && electrode[^1] == '1'
+                && name.Length > 0
+                && electrode.StartsWith(name, StringComparison.Ordinal)
+            )
         );
 }

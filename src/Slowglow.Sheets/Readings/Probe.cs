@@ -20,15 +20,19 @@ public sealed record Probe(
     public bool IsInlet => Red == Inlet;
 
     /// <summary>Unit of the answer: "V", "A" or "ohm".</summary>
-    public string Unit => IsInlet ? "A" : Kind == ProbeKind.Ohm ? "ohm" : "V";
+    public string Unit =>
+        IsInlet ? "A"
+        : Kind == ProbeKind.Ohm ? "ohm"
+        : "V";
 
     /// <summary>"dc", "ac", "ripple", "ohm", "diode" or a frequency such as "1kHz", as in readings and JSON.</summary>
-    public string KindText => Kind switch
-    {
-        ProbeKind.Dc => "dc",
-        ProbeKind.Ac => SaidAsRipple ? "ripple" : "ac",
-        ProbeKind.Ohm => "ohm",
-        ProbeKind.Diode => "diode",
-        _ => Quantities.Engineering.Format(Frequency, "Hz", 6).Replace(" ", "", StringComparison.Ordinal),
-    };
+    public string KindText =>
+        Kind switch
+        {
+            ProbeKind.Dc => "dc",
+            ProbeKind.Ac => SaidAsRipple ? "ripple" : "ac",
+            ProbeKind.Ohm => "ohm",
+            ProbeKind.Diode => "diode",
+            _ => Quantities.Engineering.Format(Frequency, "Hz", 6).Replace(" ", "", StringComparison.Ordinal),
+        };
 }

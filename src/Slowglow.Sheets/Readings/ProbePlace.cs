@@ -71,7 +71,11 @@ internal sealed class ProbePlace(Sheet sheet, FindingList findings)
             return new Probe(where, red, black, ProbeKind.Dc);
         }
 
-        findings.Error(word.Place, $"'{where}' has both leads on one net, {red}", "the black lead is on GND unless you write A - B");
+        findings.Error(
+            word.Place,
+            $"'{where}' has both leads on one net, {red}",
+            "the black lead is on GND unless you write A - B"
+        );
         return null;
     }
 
@@ -85,7 +89,12 @@ internal sealed class ProbePlace(Sheet sheet, FindingList findings)
                 return Between(word, part.Designator, part.Pins[0].Net, part.Pins[1].Net);
             default:
                 var (a, b) = (part.Pins[0].Number, part.Pins[1].Number);
-                findings.Error(word.Place, $"{part.Designator} has {part.Pins.Count} pins: across which two?", $"write {part.Designator}.{a} - {part.Designator}.{b}", part.Designator);
+                findings.Error(
+                    word.Place,
+                    $"{part.Designator} has {part.Pins.Count} pins: across which two?",
+                    $"write {part.Designator}.{a} - {part.Designator}.{b}",
+                    part.Designator
+                );
                 return null;
         }
     }
@@ -108,15 +117,25 @@ internal sealed class ProbePlace(Sheet sheet, FindingList findings)
     {
         if (sheet.Parts.FirstOrDefault(p => p.Designator == word.Text) is { } whole)
         {
-            findings.Error(word.Place, $"{whole.Designator} is a part: name one of its pins beside another place", "its pins: " + PinNames.List(Plans(whole)), whole.Designator);
+            findings.Error(
+                word.Place,
+                $"{whole.Designator} is a part: name one of its pins beside another place",
+                "its pins: " + PinNames.List(Plans(whole)),
+                whole.Designator
+            );
             return null;
         }
 
         var names = sheet.Nets.Names.Concat(sheet.Parts.Select(p => p.Designator));
         var near = NearestWords.Suggestion(word.Text, names);
         var owner = sheet.Parts.FirstOrDefault(p => p.Designator == NetWord.PartOf(word.Text));
-        var remedy = owner is not null ? "its pins: " + PinNames.List(Plans(owner)) : near.Length > 0 ? near : "write a net, a pin, A - B, or a part";
-        var text = owner is not null ? $"{owner.Designator} has no pin '{word.Text[(owner.Designator.Length + 1)..]}'" : $"'{word.Text}' is neither a net nor a part of this sheet";
+        var remedy =
+            owner is not null ? "its pins: " + PinNames.List(Plans(owner))
+            : near.Length > 0 ? near
+            : "write a net, a pin, A - B, or a part";
+        var text = owner is not null
+            ? $"{owner.Designator} has no pin '{word.Text[(owner.Designator.Length + 1)..]}'"
+            : $"'{word.Text}' is neither a net nor a part of this sheet";
         findings.Error(word.Place, text, remedy, owner?.Designator);
         return null;
     }
@@ -140,9 +159,15 @@ internal sealed class ProbePlace(Sheet sheet, FindingList findings)
     private (string Red, string Black)? WindingOf(string name)
     {
         var owner = NetWord.PartOf(name);
-        var winding = owner.Length == name.Length
+        var winding =
+            owner.Length == name.Length
+                ? null
+                : sheet
+                    .Parts.OfType<TransformerPart>()
+                    .FirstOrDefault(p => p.Designator == owner)
+                    ?.Windings.FirstOrDefault(w => w.Name == name[(owner.Length + 1)..]);
+        return winding is null
             ? null
-            : sheet.Parts.OfType<TransformerPart>().FirstOrDefault(p => p.Designator == owner)?.Windings.FirstOrDefault(w => w.Name == name[(owner.Length + 1)..]);
-        return winding is null ? null : (sheet.Nets.Find($"{owner}.{winding.Pins[0]}")!, sheet.Nets.Find($"{owner}.{winding.Pins[^1]}")!);
+            : (sheet.Nets.Find($"{owner}.{winding.Pins[0]}")!, sheet.Nets.Find($"{owner}.{winding.Pins[^1]}")!);
     }
 }

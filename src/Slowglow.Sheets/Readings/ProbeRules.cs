@@ -44,16 +44,24 @@ internal static class ProbeRules
 
     private static bool UnitFits(Probe probe, Quantity value, Place at, FindingList findings)
     {
-        var wanted = probe.IsInlet ? Unit.Ampere : probe.Kind == ProbeKind.Ohm ? Unit.Ohm : Unit.Volt;
+        var wanted =
+            probe.IsInlet ? Unit.Ampere
+            : probe.Kind == ProbeKind.Ohm ? Unit.Ohm
+            : Unit.Volt;
         if (value.Fits(wanted))
         {
             return true;
         }
 
-        var text = value.Unit == Unit.Ampere
-            ? "a current is read at MAINS only"
-            : $"a figure in {UnitNames.Of(value.Unit)} is no {(probe.IsInlet ? "inlet current" : probe.KindText + " reading")}";
-        findings.Error(at, text, value.Unit == Unit.Ampere ? "write the volts across a resistor instead" : $"it is read in {UnitNames.Of(wanted)}");
+        var text =
+            value.Unit == Unit.Ampere
+                ? "a current is read at MAINS only"
+                : $"a figure in {UnitNames.Of(value.Unit)} is no {(probe.IsInlet ? "inlet current" : probe.KindText + " reading")}";
+        findings.Error(
+            at,
+            text,
+            value.Unit == Unit.Ampere ? "write the volts across a resistor instead" : $"it is read in {UnitNames.Of(wanted)}"
+        );
         return false;
     }
 
@@ -68,11 +76,19 @@ internal static class ProbeRules
         if (dead)
         {
             var what = probe.Kind == ProbeKind.Ohm ? "ohms are" : "the diode test is";
-            findings.Error(at, $"{what} read with the power off, and setup '{setup.Name}' has it on", "add on cold, with cold: { power: off } under setups");
+            findings.Error(
+                at,
+                $"{what} read with the power off, and setup '{setup.Name}' has it on",
+                "add on cold, with cold: { power: off } under setups"
+            );
         }
         else
         {
-            findings.Error(at, $"setup '{setup.Name}' has the power off: there are no volts or amperes to read", "say ohm or diode, or name another setup");
+            findings.Error(
+                at,
+                $"setup '{setup.Name}' has the power off: there are no volts or amperes to read",
+                "say ohm or diode, or name another setup"
+            );
         }
 
         return false;
@@ -85,7 +101,11 @@ internal static class ProbeRules
             return true;
         }
 
-        findings.Error(at, probe.Kind == ProbeKind.Ohm ? "a resistance cannot be negative" : "an ac reading cannot be negative", "leave the minus out");
+        findings.Error(
+            at,
+            probe.Kind == ProbeKind.Ohm ? "a resistance cannot be negative" : "an ac reading cannot be negative",
+            "leave the minus out"
+        );
         return false;
     }
 }

@@ -20,7 +20,9 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
         }
 
         var where = WordSplitter.Split(new YamlScalar(text.Text[..at], text.Place, text.OneLine));
-        var said = WordSplitter.JoinUnits(WordSplitter.Split(new YamlScalar(text.Text[(at + 1)..], text.At(at + 1), text.OneLine)));
+        var said = WordSplitter.JoinUnits(
+            WordSplitter.Split(new YamlScalar(text.Text[(at + 1)..], text.At(at + 1), text.OneLine))
+        );
         var words = new ReadingWords();
         words.Take(where, false, findings);
         var place = new ProbePlace(sheet, findings).Read(where, text.Place);
@@ -47,8 +49,15 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
         }
 
         var kind = words.Kind ?? (place.IsInlet ? ProbeKind.Ac : ProbeKind.Dc);
-        return ProbeRules.InletOnlyAc(place, kind, text.Place, findings) && ProbeRules.LevelNeedsSignal(sheet, kind, text.Place, findings)
-            ? place with { Kind = kind, Frequency = words.Frequency, SaidAsRipple = words.Ripple }
+        return
+            ProbeRules.InletOnlyAc(place, kind, text.Place, findings)
+            && ProbeRules.LevelNeedsSignal(sheet, kind, text.Place, findings)
+            ? place with
+            {
+                Kind = kind,
+                Frequency = words.Frequency,
+                SaidAsRipple = words.Ripple,
+            }
             : null;
     }
 
@@ -89,7 +98,11 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
         if (found is null)
         {
             var near = NearestWords.Suggestion(name.Text, setups.Select(s => s.Name));
-            findings.Error(name.Place, $"there is no setup '{name.Text}'", near.Length > 0 ? near : "setups here: " + string.Join(", ", setups.Select(s => s.Name)));
+            findings.Error(
+                name.Place,
+                $"there is no setup '{name.Text}'",
+                near.Length > 0 ? near : "setups here: " + string.Join(", ", setups.Select(s => s.Name))
+            );
         }
 
         return found;
@@ -105,7 +118,11 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
         var found = MeterClass.All.FirstOrDefault(m => string.Equals(m.Name, name.Text, StringComparison.OrdinalIgnoreCase));
         if (found is null)
         {
-            findings.Error(name.Place, $"there is no class of meter '{name.Text}'", "classes: " + string.Join(", ", MeterClass.All.Select(m => m.Name)));
+            findings.Error(
+                name.Place,
+                $"there is no class of meter '{name.Text}'",
+                "classes: " + string.Join(", ", MeterClass.All.Select(m => m.Name))
+            );
         }
 
         return found;

@@ -31,7 +31,11 @@ internal sealed class ReadingWords
                 taken = taken > 0 ? taken : TakeValue(words, i);
                 if (taken == 0)
                 {
-                    findings.Error(words[i].Place, $"'{words[i].Text}' is not understood in a reading", "after the '=' come the figure, then dc, ac, ripple, ohm, diode or a frequency, then on SETUP and meter CLASS");
+                    findings.Error(
+                        words[i].Place,
+                        $"'{words[i].Text}' is not understood in a reading",
+                        "after the '=' come the figure, then dc, ac, ripple, ohm, diode or a frequency, then on SETUP and meter CLASS"
+                    );
                     IsBroken = true;
                     taken = 1;
                 }
@@ -90,7 +94,11 @@ internal sealed class ReadingWords
 
         if (at + 1 >= words.Count)
         {
-            findings.Error(words[at].Place, $"'{text}' is not followed by a name", text == "on" ? "write on SETUP" : "write meter CLASS");
+            findings.Error(
+                words[at].Place,
+                $"'{text}' is not followed by a name",
+                text == "on" ? "write on SETUP" : "write meter CLASS"
+            );
             IsBroken = true;
             return 1;
         }

@@ -61,7 +61,11 @@ internal sealed class ReadingsReading(Sheet sheet, FindingList findings)
             case YamlScalar { Text.Length: > 0 } text:
                 return line.Read(text);
             case YamlMap { Entries: [{ Value: YamlScalar value } only] }:
-                findings.Error(item.Place, $"'{only.Key.Text}: {value.Text}' is no reading", $"write {only.Key.Text} = {value.Text}");
+                findings.Error(
+                    item.Place,
+                    $"'{only.Key.Text}: {value.Text}' is no reading",
+                    $"write {only.Key.Text} = {value.Text}"
+                );
                 return null;
             default:
                 findings.Error(item.Place, $"{item.Kind} is no reading", "write - V1.6 = 62 V");

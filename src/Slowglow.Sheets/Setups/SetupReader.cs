@@ -9,7 +9,18 @@ namespace Slowglow.Sheets.Setups;
 /// <summary>Reads one setup: how the bench stands, switches and controls by their names.</summary>
 internal sealed class SetupReader(Sheet sheet, FindingList findings)
 {
-    private static readonly string[] Known = ["mains", "limiter", "power", "valves", "pulled", "load", "lifted", "channel", "note"];
+    private static readonly string[] Known =
+    [
+        "mains",
+        "limiter",
+        "power",
+        "valves",
+        "pulled",
+        "load",
+        "lifted",
+        "channel",
+        "note",
+    ];
     private readonly Dictionary<string, string> switches = [];
     private readonly Dictionary<string, double> controls = [];
     private string name = "";
@@ -29,9 +40,17 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
                     setup = Key(setup, key);
                 }
 
-                return setup with { Switches = switches, Controls = controls };
+                return setup with
+                {
+                    Switches = switches,
+                    Controls = controls,
+                };
             default:
-                findings.Error(entry.Value.Place, $"setup {name} holds {entry.Value.Kind}, not keys with values", "write { mains: 230 V }");
+                findings.Error(
+                    entry.Value.Place,
+                    $"setup {name} holds {entry.Value.Kind}, not keys with values",
+                    "write { mains: 230 V }"
+                );
                 return setup;
         }
     }
@@ -42,9 +61,25 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         switch (entry.Key.Text)
         {
             case "mains":
-                return text == "off" ? setup with { PowerOff = true } : setup with { MainsVolts = Figure(entry, Unit.Volt, 1000, "write 230 V") ?? setup.MainsVolts };
+                return text == "off"
+                    ? setup with
+                    {
+                        PowerOff = true,
+                    }
+                    : setup with
+                    {
+                        MainsVolts = Figure(entry, Unit.Volt, 1000, "write 230 V") ?? setup.MainsVolts,
+                    };
             case "limiter":
-                return text is "out" or "none" or "off" ? setup with { LimiterWatts = null } : setup with { LimiterWatts = Figure(entry, Unit.Watt, 10_000, "write 40 W, or out") };
+                return text is "out" or "none" or "off"
+                    ? setup with
+                    {
+                        LimiterWatts = null,
+                    }
+                    : setup with
+                    {
+                        LimiterWatts = Figure(entry, Unit.Watt, 10_000, "write 40 W, or out"),
+                    };
             case "power":
                 return setup with { PowerOff = Choice(entry, "off", "on") ?? false };
             case "valves":
@@ -54,7 +89,12 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
             case "lifted":
                 return setup with { Lifted = [.. Names(entry).Select(Leg).OfType<string>()] };
             case "load":
-                return setup with { LoadOhms = text is "none" or "open" ? double.PositiveInfinity : Figure(entry, Unit.Ohm, 1e12, "write 8 ohm, or none") };
+                return setup with
+                {
+                    LoadOhms = text is "none" or "open"
+                        ? double.PositiveInfinity
+                        : Figure(entry, Unit.Ohm, 1e12, "write 8 ohm, or none"),
+                };
             case "channel":
                 return setup with { Channel = Channel(entry) };
             case "note":
@@ -67,7 +107,12 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
 
     private double? Figure(YamlEntry entry, Unit unit, double most, string example)
     {
-        if (entry.Value is YamlScalar text && QuantityText.TryRead(text.Text, unit, out var figure) && figure.Value >= 0 && figure.Value <= most)
+        if (
+            entry.Value is YamlScalar text
+            && QuantityText.TryRead(text.Text, unit, out var figure)
+            && figure.Value >= 0
+            && figure.Value <= most
+        )
         {
             return figure.Value;
         }
@@ -127,7 +172,12 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         var part = PartOf(word, word.Text);
         if (part is not null and not ValvePart)
         {
-            findings.Error(word.Place, $"setup {name}: {word.Text} is no valve and cannot be pulled", $"write lifted: [{word.Text}] for a lifted leg", word.Text);
+            findings.Error(
+                word.Place,
+                $"setup {name}: {word.Text} is no valve and cannot be pulled",
+                $"write lifted: [{word.Text}] for a lifted leg",
+                word.Text
+            );
         }
 
         return part is ValvePart;
@@ -151,7 +201,12 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         var pin = PinNames.Find(pins, word.Text[(designator.Length + 1)..]);
         if (pin is null)
         {
-            findings.Error(word.Place, $"setup {name}: {designator} has no pin '{word.Text[(designator.Length + 1)..]}'", "its pins: " + PinNames.List(pins), designator);
+            findings.Error(
+                word.Place,
+                $"setup {name}: {designator} has no pin '{word.Text[(designator.Length + 1)..]}'",
+                "its pins: " + PinNames.List(pins),
+                designator
+            );
         }
 
         return pin is null ? null : $"{designator}.{pin.Number}";
@@ -165,7 +220,13 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
             return text;
         }
 
-        Wrong(entry, "is no channel of this sheet", sheet.Signals.Count == 0 ? "the sheet has no signal:" : "channels: " + string.Join(", ", sheet.Signals.Select(s => s.Name)));
+        Wrong(
+            entry,
+            "is no channel of this sheet",
+            sheet.Signals.Count == 0
+                ? "the sheet has no signal:"
+                : "channels: " + string.Join(", ", sheet.Signals.Select(s => s.Name))
+        );
         return null;
     }
 
@@ -199,7 +260,11 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         {
             var names = Known.Concat(sheet.Switches.Select(s => s.Name)).Concat(sheet.Controls.Select(c => c.Name)).ToList();
             var near = NearestWords.Suggestion(key, names);
-            findings.Error(entry.Key.Place, $"setup {name}: '{key}' is neither a key of setups nor a switch or control of this sheet", near.Length > 0 ? near : "keys here: " + string.Join(", ", names));
+            findings.Error(
+                entry.Key.Place,
+                $"setup {name}: '{key}' is neither a key of setups nor a switch or control of this sheet",
+                near.Length > 0 ? near : "keys here: " + string.Join(", ", names)
+            );
         }
     }
 }

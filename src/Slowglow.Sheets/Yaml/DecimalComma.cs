@@ -16,7 +16,8 @@ internal static class DecimalComma
         }
 
         var touches = part.Place.Line == whole.Place.Line && part.Place.Column == whole.Place.Column + whole.Text.Length + 1;
-        var figure = whole.Text.Length > 0 && whole.Text.All(char.IsAsciiDigit) && part.Text.Length > 0 && char.IsAsciiDigit(part.Text[0]);
+        var figure =
+            whole.Text.Length > 0 && whole.Text.All(char.IsAsciiDigit) && part.Text.Length > 0 && char.IsAsciiDigit(part.Text[0]);
         return touches && figure ? before with { Value = whole with { Text = $"{whole.Text},{part.Text}" } } : null;
     }
 }

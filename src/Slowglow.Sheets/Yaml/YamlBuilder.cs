@@ -30,7 +30,11 @@ internal sealed class YamlBuilder(string[] lines, FindingList findings)
                 case DocumentStart:
                     if (root is not null)
                     {
-                        findings.Warning(Last, "a second document begins here and is not read", "one sheet or one set of readings a file");
+                        findings.Warning(
+                            Last,
+                            "a second document begins here and is not read",
+                            "one sheet or one set of readings a file"
+                        );
                         return root;
                     }
 
@@ -112,8 +116,13 @@ internal sealed class YamlBuilder(string[] lines, FindingList findings)
         var column = place.Column + (quoted ? 1 : 0);
         var line = place.Line >= 1 && place.Line <= lines.Length ? lines[place.Line - 1] : "";
         var end = column - 1 + scalar.Value.Length;
-        var closed = !quoted || (end < line.Length && line[end] == line[column - 2] && !(end + 1 < line.Length && line[end + 1] == '\''));
-        var oneLine = closed && column >= 1 && column - 1 <= line.Length && line.AsSpan(column - 1).StartsWith(scalar.Value, StringComparison.Ordinal);
+        var closed =
+            !quoted || (end < line.Length && line[end] == line[column - 2] && !(end + 1 < line.Length && line[end + 1] == '\''));
+        var oneLine =
+            closed
+            && column >= 1
+            && column - 1 <= line.Length
+            && line.AsSpan(column - 1).StartsWith(scalar.Value, StringComparison.Ordinal);
         return new YamlScalar(scalar.Value, oneLine ? place with { Column = column } : place, oneLine);
     }
 

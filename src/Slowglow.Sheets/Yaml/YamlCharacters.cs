@@ -9,7 +9,8 @@ internal static class YamlCharacters
         Enumerable.Range(0, char.MaxValue + 1).Select(i => (char)i).Where(IsText).ToArray()
     );
 
-    private static bool IsText(char c) => c == '\t' || (c >= ' ' && c != '\u007f' && !(c >= '\u0080' && c <= '\u009f') && c < '\ufdd0');
+    private static bool IsText(char c) =>
+        c == '\t' || (c >= ' ' && c != '\u007f' && !(c >= '\u0080' && c <= '\u009f') && c < '\ufdd0');
 
     /// <summary>First character that no document may hold; -1 when there is none. Surrogates must come in pairs.</summary>
     internal static int FirstBad(string line)
@@ -29,11 +30,16 @@ internal static class YamlCharacters
     }
 
     /// <summary>The line with everything else replaced by blanks.</summary>
-    internal static string Cleaned(string line) => string.Create(line.Length, line, (to, from) =>
-    {
-        for (var i = 0; i < from.Length; i++)
-        {
-            to[i] = IsText(from[i]) && !char.IsSurrogate(from[i]) ? from[i] : ' ';
-        }
-    });
+    internal static string Cleaned(string line) =>
+        string.Create(
+            line.Length,
+            line,
+            (to, from) =>
+            {
+                for (var i = 0; i < from.Length; i++)
+                {
+                    to[i] = IsText(from[i]) && !char.IsSurrogate(from[i]) ? from[i] : ' ';
+                }
+            }
+        );
 }

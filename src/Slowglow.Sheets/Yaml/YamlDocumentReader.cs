@@ -13,7 +13,10 @@ internal static class YamlDocumentReader
     {
         if (text.Length > YamlLimits.Size)
         {
-            findings.Error(Place.None, $"the document has {text.Length:N0} characters; {YamlLimits.Size:N0} is the most that is read");
+            findings.Error(
+                Place.None,
+                $"the document has {text.Length:N0} characters; {YamlLimits.Size:N0} is the most that is read"
+            );
             return null;
         }
 
@@ -35,7 +38,9 @@ internal static class YamlDocumentReader
                 findings.Error(builder.Last, $"the document cannot be read from here on: {tooMuch.Message}");
                 return null;
             }
-            catch (Exception e) when (e is YamlException or InvalidOperationException or ArgumentException or FormatException or OverflowException)
+            catch (Exception e)
+                when (e is YamlException or InvalidOperationException or ArgumentException or FormatException or OverflowException
+                )
             {
                 if (!YamlMistake.Blank(lines, e as YamlException, builder, findings))
                 {
@@ -82,7 +87,11 @@ internal static class YamlDocumentReader
                 findings.Error(new Place(1, 1), "the document is empty");
                 return null;
             default:
-                findings.Error(root.Place, $"{root.Kind} stands where keys belong", "begin with a key such as unit: or readings:");
+                findings.Error(
+                    root.Place,
+                    $"{root.Kind} stands where keys belong",
+                    "begin with a key such as unit: or readings:"
+                );
                 return null;
         }
     }

@@ -8,7 +8,8 @@ internal static class YamlMistake
     /// <summary>False when there is nothing left to take away.</summary>
     internal static bool Blank(string[] lines, YamlException? error, YamlBuilder builder, FindingList findings)
     {
-        var raised = error is null || error.Start.Line < 1 ? builder.Last : new Place((int)error.Start.Line, (int)error.Start.Column);
+        var raised =
+            error is null || error.Start.Line < 1 ? builder.Last : new Place((int)error.Start.Line, (int)error.Start.Column);
         var line = builder.OpenFlowLine > 0 ? builder.OpenFlowLine : raised.Line;
         line = Math.Clamp(line, 1, lines.Length);
         while (line > 1 && IsBlank(lines[line - 1]))
@@ -40,7 +41,12 @@ internal static class YamlMistake
             before--;
         }
 
-        return before >= 1 && !IsBlank(lines[before - 1]) && HasColon(lines[line - 1]) && !HasColon(lines[before - 1]) && lines[before - 1].TrimStart()[0] != '-'
+        return
+            before >= 1
+            && !IsBlank(lines[before - 1])
+            && HasColon(lines[line - 1])
+            && !HasColon(lines[before - 1])
+            && lines[before - 1].TrimStart()[0] != '-'
             ? before
             : line;
     }
@@ -55,15 +61,27 @@ internal static class YamlMistake
         var column = raised.Line == line && raised.Column <= text.Length + 1 ? raised.Column : indent + 1;
         if (inFlow && Math.Max(text.LastIndexOf('{'), text.LastIndexOf('[')) is var brace and >= 0)
         {
-            findings.Error(new Place(line, brace + 1), $"'{text[brace]}' is not closed, or a comma is missing inside it", text[brace] == '{' ? "write { key: value, key: value }" : "write [one, two]");
+            findings.Error(
+                new Place(line, brace + 1),
+                $"'{text[brace]}' is not closed, or a comma is missing inside it",
+                text[brace] == '{' ? "write { key: value, key: value }" : "write [one, two]"
+            );
         }
         else if (Quote(text) is var quote and >= 0)
         {
-            findings.Error(new Place(line, quote + 1), $"the quote {text[quote]} is not closed", "close it, or leave the quotes out");
+            findings.Error(
+                new Place(line, quote + 1),
+                $"the quote {text[quote]} is not closed",
+                "close it, or leave the quotes out"
+            );
         }
         else if (SecondColon(text) is var colon and >= 0)
         {
-            findings.Error(new Place(line, colon + 1), "a second ': ' on one line", "put what follows between { }, or on lines of its own");
+            findings.Error(
+                new Place(line, colon + 1),
+                "a second ': ' on one line",
+                "put what follows between { }, or on lines of its own"
+            );
         }
         else if (text.IndexOf(':', StringComparison.Ordinal) is var tight and > 0 && !HasColon(text))
         {
@@ -71,15 +89,27 @@ internal static class YamlMistake
         }
         else if (!HasColon(text) && text[indent] != '-')
         {
-            findings.Error(new Place(line, indent + 1), "the line has a name or a value, but no ': ' between them", "write NAME: value");
+            findings.Error(
+                new Place(line, indent + 1),
+                "the line has a name or a value, but no ': ' between them",
+                "write NAME: value"
+            );
         }
         else if (Reserved(text) is var reserved and >= 0)
         {
-            findings.Error(new Place(line, reserved + 1), $"a value cannot begin with '{text[reserved]}'", "put it between quotes");
+            findings.Error(
+                new Place(line, reserved + 1),
+                $"a value cannot begin with '{text[reserved]}'",
+                "put it between quotes"
+            );
         }
         else
         {
-            findings.Error(new Place(line, column), "the line does not fit the lines around it", "write NAME: value, indented like its neighbours");
+            findings.Error(
+                new Place(line, column),
+                "the line does not fit the lines around it",
+                "write NAME: value, indented like its neighbours"
+            );
         }
     }
 
@@ -110,7 +140,9 @@ internal static class YamlMistake
     private static int SecondColon(string text)
     {
         var first = text.IndexOf(": ", StringComparison.Ordinal);
-        return first < 0 || text.Contains('{', StringComparison.Ordinal) ? -1 : text.IndexOf(": ", first + 1, StringComparison.Ordinal);
+        return first < 0 || text.Contains('{', StringComparison.Ordinal)
+            ? -1
+            : text.IndexOf(": ", first + 1, StringComparison.Ordinal);
     }
 
     /// <summary>Blanks the line; when it opens a section, everything indented under it too.</summary>

@@ -36,7 +36,8 @@ internal sealed class TimelineKindMappings
         builder.Property(e => e.Setup).HasColumnName(Setup);
     }
 
-    public void Configure(EntityTypeBuilder<ReadingWithdrawn> builder) => builder.Property(e => e.Reading).HasColumnName("refers_to");
+    public void Configure(EntityTypeBuilder<ReadingWithdrawn> builder) =>
+        builder.Property(e => e.Reading).HasColumnName("refers_to");
 
     public void Configure(EntityTypeBuilder<StateChanged> builder) =>
         builder.Property(e => e.State).HasColumnName(Text).HasConversion<string>();

@@ -35,7 +35,10 @@ public sealed record PointRow(
 
     /// <summary>True where a healthy unit has no volts to speak of: grids, inputs, outputs.</summary>
     public bool IsNothing =>
-        Probe.Unit == "V" && Probe.Kind is ProbeKind.Dc or ProbeKind.Ac && !Probe.IsInlet && Math.Max(Math.Abs(Low), Math.Abs(High)) < Nothing;
+        Probe.Unit == "V"
+        && Probe.Kind is ProbeKind.Dc or ProbeKind.Ac
+        && !Probe.IsInlet
+        && Math.Max(Math.Abs(Low), Math.Abs(High)) < Nothing;
 
     /// <summary>True when a person who types this into the filter means this row.</summary>
     public bool Matches(string filter) => Probe.Where.Contains(filter.Trim(), StringComparison.OrdinalIgnoreCase);

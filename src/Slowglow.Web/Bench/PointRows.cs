@@ -24,7 +24,10 @@ public static class PointRows
     public static IReadOnlyList<PointRow> Unmeasured(DeskPicture picture)
     {
         var job = picture.Job!;
-        var measured = job.Readings.Where(r => r.Reading.Setup.Name == job.Chosen.Name).Select(r => Key(r.Reading.Probe)).ToHashSet();
+        var measured = job
+            .Readings.Where(r => r.Reading.Setup.Name == job.Chosen.Name)
+            .Select(r => Key(r.Reading.Probe))
+            .ToHashSet();
         return
         [
             .. (picture.Expected?.Value ?? [])

@@ -132,7 +132,9 @@ public sealed partial class ReadingLine
 
     private string Verdict(StandingReading reading)
     {
-        var verdict = Verdicts.FirstOrDefault(v => v.Reading.Text == reading.Reading.Text && v.Reading.Setup.Name == reading.Reading.Setup.Name);
+        var verdict = Verdicts.FirstOrDefault(v =>
+            v.Reading.Text == reading.Reading.Text && v.Reading.Setup.Name == reading.Reading.Setup.Name
+        );
         return verdict is null
             ? "Being weighed."
             : $"{char.ToUpperInvariant(verdict.Word[0])}{verdict.Word[1..]}: {Figures.Value(verdict.Nominal, verdict.Reading.Probe.Unit)} belongs there.";

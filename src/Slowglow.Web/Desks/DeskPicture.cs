@@ -29,7 +29,8 @@ public sealed record DeskPicture(
 
     internal static string ExpectedFor(OpenedJob job) => $"{job.Chosen.Name}: {SetupKeys.Write(job.Chosen)}";
 
-    internal static string DiagnosisFor(OpenedJob job) => FormattableString.Invariant($"evidence {job.Standing.EvidenceSequence}");
+    internal static string DiagnosisFor(OpenedJob job) =>
+        FormattableString.Invariant($"evidence {job.Standing.EvidenceSequence}");
 
     internal static string LevelsFor(DiagnosisResult? diagnosis) => diagnosis?.Suspects.FirstOrDefault()?.Fault.ToString() ?? "";
 }

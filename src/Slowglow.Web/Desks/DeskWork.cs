@@ -21,14 +21,22 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
         var expectedFor = DeskPicture.ExpectedFor(job);
         if (picture.Expected?.For != expectedFor)
         {
-            var expected = Work("what every point should read", expectedFor, _ => new ExpectReadings(unit).Run(job.Chosen, cancel));
+            var expected = Work(
+                "what every point should read",
+                expectedFor,
+                _ => new ExpectReadings(unit).Run(job.Chosen, cancel)
+            );
             desk.Show(p => p! with { Expected = expected });
         }
 
         var diagnosisFor = DeskPicture.DiagnosisFor(job);
         if (picture.Diagnosis?.For != diagnosisFor)
         {
-            var diagnosis = Work("the suspects", diagnosisFor, progress => unit.Diagnostician.Diagnose(job.Evidence, progress, cancel));
+            var diagnosis = Work(
+                "the suspects",
+                diagnosisFor,
+                progress => unit.Diagnostician.Diagnose(job.Evidence, progress, cancel)
+            );
             desk.Show(p => p! with { Diagnosis = diagnosis });
         }
 
@@ -67,7 +75,10 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
     private void ShowProgress(string what, double fraction, DateTimeOffset since)
     {
         var last = Interlocked.Read(ref lastShown);
-        if (clock.GetElapsedTime(last) >= ShowEvery && Interlocked.CompareExchange(ref lastShown, clock.GetTimestamp(), last) == last)
+        if (
+            clock.GetElapsedTime(last) >= ShowEvery
+            && Interlocked.CompareExchange(ref lastShown, clock.GetTimestamp(), last) == last
+        )
         {
             cancel.ThrowIfCancellationRequested();
             desk.Show(p => p! with { Work = new(what, fraction, since) });

@@ -101,7 +101,12 @@ public sealed class JobDesk(int number, OpenJob open, TimeProvider clock, ILogge
         {
             // The page must survive a fault of the program; the readings are on the disk.
             log.LogError(e, "Job {Number} could not be worked out.", number);
-            Show(p => p! with { Trouble = "This could not be worked out, through a fault of the program. The readings are stored." });
+            Show(p =>
+                p! with
+                {
+                    Trouble = "This could not be worked out, through a fault of the program. The readings are stored.",
+                }
+            );
         }
         finally
         {

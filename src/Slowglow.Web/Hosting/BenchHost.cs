@@ -38,7 +38,10 @@ public static class BenchHost
     {
         if (!Uri.TryCreate(options.Url, UriKind.Absolute, out var url) || !IsLoopback(url))
         {
-            return Wrong($"The page cannot be served at {options.Url}.", "It is served on this machine only: http://127.0.0.1:5080");
+            return Wrong(
+                $"The page cannot be served at {options.Url}.",
+                "It is served on this machine only: http://127.0.0.1:5080"
+            );
         }
 
         var path = Path.GetFullPath(options.DatabasePath ?? BenchOptions.DefaultDatabasePath);
@@ -99,13 +102,22 @@ public static class BenchHost
         {
             return new(
                 null,
-                [new(Severity.Error, Place.None, $"The shop's file {path} cannot be opened.", "A file made by this program, in a folder that may be written to.")]
+                [
+                    new(
+                        Severity.Error,
+                        Place.None,
+                        $"The shop's file {path} cannot be opened.",
+                        "A file made by this program, in a folder that may be written to."
+                    ),
+                ]
             );
         }
     }
 
     private static bool IsLoopback(Uri url) =>
-        url.Scheme == Uri.UriSchemeHttp && (url.Host == "localhost" || (IPAddress.TryParse(url.Host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip)));
+        url.Scheme == Uri.UriSchemeHttp
+        && (url.Host == "localhost" || (IPAddress.TryParse(url.Host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip)));
 
-    private static Parsed<WebApplication> Wrong(string text, string remedy) => new(null, [new(Severity.Error, Place.None, text, remedy)]);
+    private static Parsed<WebApplication> Wrong(string text, string remedy) =>
+        new(null, [new(Severity.Error, Place.None, text, remedy)]);
 }

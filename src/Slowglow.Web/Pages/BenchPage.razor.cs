@@ -23,7 +23,8 @@ public sealed partial class BenchPage : IDisposable
     [Inject]
     private FirstJob FirstJob { get; set; } = null!;
 
-    private string Title => picture?.Job is { } job ? $"Job {job.Job.Number}, {job.Job.Unit.Title} - Slowglow" : "Bench - Slowglow";
+    private string Title =>
+        picture?.Job is { } job ? $"Job {job.Job.Number}, {job.Job.Unit.Title} - Slowglow" : "Bench - Slowglow";
 
     public void Dispose()
     {

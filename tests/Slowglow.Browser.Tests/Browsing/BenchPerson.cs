@@ -30,13 +30,18 @@ internal sealed class BenchPerson(IPage page)
     }
 
     /// <summary>Waits until the page can be used: what is clicked before that is lost.</summary>
-    public Task ReadyAsync() => page.Locator("[data-interactive=true]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+    public Task ReadyAsync() =>
+        page.Locator("[data-interactive=true]").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
     /// <summary>Waits until nothing is being worked out and something has been.</summary>
     public async Task SettledAsync()
     {
-        await Assertions.Expect(page.Locator(".workstrip[data-working=false]")).ToBeVisibleAsync(new() { Timeout = SolvingMilliseconds });
-        await Assertions.Expect(page.Locator(".workstrip")).ToContainTextAsync("Weighed", new() { Timeout = SolvingMilliseconds });
+        await Assertions
+            .Expect(page.Locator(".workstrip[data-working=false]"))
+            .ToBeVisibleAsync(new() { Timeout = SolvingMilliseconds });
+        await Assertions
+            .Expect(page.Locator(".workstrip"))
+            .ToContainTextAsync("Weighed", new() { Timeout = SolvingMilliseconds });
     }
 
     public async Task TypeAsync(string line)
@@ -49,5 +54,8 @@ internal sealed class BenchPerson(IPage page)
     public ILocator Point(string where) => page.Locator($".measured [data-point='{where}']");
 
     public async Task<IReadOnlyList<string>> RankingAsync() =>
-        await page.Locator(".suspect").EvaluateAllAsync<string[]>("all => all.map(s => s.querySelector('h3').innerText + ' ' + s.querySelector('.chance').innerText)");
+        await page.Locator(".suspect")
+            .EvaluateAllAsync<string[]>(
+                "all => all.map(s => s.querySelector('h3').innerText + ' ' + s.querySelector('.chance').innerText)"
+            );
 }

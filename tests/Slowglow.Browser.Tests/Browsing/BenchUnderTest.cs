@@ -51,7 +51,13 @@ internal sealed class BenchUnderTest : IAsyncDisposable
 
     private async Task ServeAsync(IReadOnlyList<string>? demoFolders)
     {
-        var options = new BenchOptions { Url = Url, DatabasePath = DatabasePath, DemoFolders = demoFolders, Units = Units };
+        var options = new BenchOptions
+        {
+            Url = Url,
+            DatabasePath = DatabasePath,
+            DemoFolders = demoFolders,
+            Units = Units,
+        };
         var started = await BenchHost.StartAsync(options, TestContext.Current.CancellationToken);
         Assert.Empty(started.Findings);
         app = started.Value!;

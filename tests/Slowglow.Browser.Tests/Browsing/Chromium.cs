@@ -15,7 +15,9 @@ public sealed class Chromium : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Path, Args = ["--no-sandbox", "--disable-gpu"] });
+        browser = await playwright.Chromium.LaunchAsync(
+            new() { ExecutablePath = Path, Args = ["--no-sandbox", "--disable-gpu"] }
+        );
     }
 
     public async ValueTask DisposeAsync()
@@ -30,5 +32,11 @@ public sealed class Chromium : IAsyncLifetime
 
     /// <summary>A person with a screen of that width, wanting light or dark.</summary>
     public Task<IBrowserContext> SomeoneAsync(int width = 1440, ColorScheme scheme = ColorScheme.Light) =>
-        browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme });
+        browser!.NewContextAsync(
+            new()
+            {
+                ViewportSize = new() { Width = width, Height = 900 },
+                ColorScheme = scheme,
+            }
+        );
 }

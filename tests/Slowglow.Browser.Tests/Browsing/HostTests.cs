@@ -48,7 +48,12 @@ public sealed class HostTests
         await using var bench = await BenchUnderTest.StartAsync([]);
 
         var findings = await BenchHost.RunAsync(
-            new BenchOptions { Url = bench.Url, DatabasePath = bench.DatabasePath, DemoFolders = [] },
+            new BenchOptions
+            {
+                Url = bench.Url,
+                DatabasePath = bench.DatabasePath,
+                DemoFolders = [],
+            },
             Cancel
         );
 
@@ -61,7 +66,15 @@ public sealed class HostTests
         var path = Path.GetTempFileName();
         await File.WriteAllTextAsync(path, "shopping: solder, wick, two fuses, and something for tea", Cancel);
 
-        var findings = await BenchHost.RunAsync(new BenchOptions { Url = "http://127.0.0.1:0", DatabasePath = path, DemoFolders = [] }, Cancel);
+        var findings = await BenchHost.RunAsync(
+            new BenchOptions
+            {
+                Url = "http://127.0.0.1:0",
+                DatabasePath = path,
+                DemoFolders = [],
+            },
+            Cancel
+        );
 
         Assert.Equal($"The shop's file {path} cannot be opened.", Assert.Single(findings).Text);
         File.Delete(path);

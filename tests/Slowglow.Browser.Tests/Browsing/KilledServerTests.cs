@@ -29,7 +29,8 @@ public sealed class KilledServerTests(Chromium chromium)
         await using var second = await BenchProcess.StartAsync(data, port);
 
         await Expect(person.Point(Combo.Anode).First).ToContainTextAsync("61.7 V", new() { Timeout = StartingMilliseconds });
-        await Expect(person.Page.Locator("#components-reconnect-modal")).Not.ToBeVisibleAsync(new() { Timeout = StartingMilliseconds });
+        await Expect(person.Page.Locator("#components-reconnect-modal"))
+            .Not.ToBeVisibleAsync(new() { Timeout = StartingMilliseconds });
         await Expect(person.Line).ToHaveValueAsync($"{Combo.Cathode} = 0.4", new() { Timeout = StartingMilliseconds });
         await second.KillAsync();
         Directory.Delete(folder, recursive: true);

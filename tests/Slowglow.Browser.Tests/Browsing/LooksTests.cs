@@ -47,7 +47,9 @@ public sealed class LooksTests(Chromium chromium)
 
         var found = await person.Page.RunAxe();
 
-        Assert.Empty(found.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(4).Select(n => n.Html))}"));
+        Assert.Empty(
+            found.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(4).Select(n => n.Html))}")
+        );
     }
 
     [Fact]
@@ -70,7 +72,9 @@ public sealed class LooksTests(Chromium chromium)
     private static async Task LookAsync(BenchPerson person, string name)
     {
         await person.Page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, name + ".png"), FullPage = true });
-        var over = await person.Page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+        var over = await person.Page.EvaluateAsync<int>(
+            "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
+        );
         Assert.True(over <= 0, $"{name} is {over} pixels wider than the screen");
     }
 }

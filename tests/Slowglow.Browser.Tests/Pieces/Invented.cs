@@ -37,7 +37,15 @@ internal static class Invented
     public static Probe Dc(string where) => new(where, where, NetTable.Ground, ProbeKind.Dc);
 
     public static Reading Read(string where, double volts, Setup? setup = null) =>
-        new(Dc(where), setup ?? Bench, MeterSaid.Value, volts, MeterClass.Handheld, FormattableString.Invariant($"{where} = {volts} V"), Place.None);
+        new(
+            Dc(where),
+            setup ?? Bench,
+            MeterSaid.Value,
+            volts,
+            MeterClass.Handheld,
+            FormattableString.Invariant($"{where} = {volts} V"),
+            Place.None
+        );
 
     public static Expectation Expect(string where, double nominal, double half) =>
         new(Dc(where), AnswerKind.Value, nominal, nominal - half, nominal + half, "V");
@@ -46,15 +54,33 @@ internal static class Invented
     {
         TimelineEntry[] timeline =
         [
-            new BookedIn { JobNumber = 1001, Sequence = 1, At = Monday, Complaint = "first channel thin and gritty" },
-            new ReadingTaken { JobNumber = 1001, Sequence = 2, At = Monday, Line = "V1.6 = 62 V", Setup = "bench" },
+            new BookedIn
+            {
+                JobNumber = 1001,
+                Sequence = 1,
+                At = Monday,
+                Complaint = "first channel thin and gritty",
+            },
+            new ReadingTaken
+            {
+                JobNumber = 1001,
+                Sequence = 2,
+                At = Monday,
+                Line = "V1.6 = 62 V",
+                Setup = "bench",
+            },
         ];
         var job = new Job
         {
             Number = 1001,
             Customer = new Customer { Name = "Ottoline Marsh" },
             Unit = new UnitOnBench("Sallow & Finch", "Kittiwake 15", "KW-0231", 230),
-            Sheet = new DrawnSheet { Title = "Kittiwake 15", Text = "", AddedAt = Monday },
+            Sheet = new DrawnSheet
+            {
+                Title = "Kittiwake 15",
+                Text = "",
+                AddedAt = Monday,
+            },
             BookedIn = Monday,
             Timeline = [.. timeline],
         };
@@ -105,13 +131,32 @@ internal static class Invented
             3,
             "low",
             "It tells a drifted anode load from a valve that draws too much.",
-            [new("above 300 kohm", 3e5, double.PositiveInfinity, 0.8, "R10 has drifted up."), new("about 100 kohm", 9e4, 1.1e5, 0.2, "R10 is fine; V1 or R9.")]
+            [
+                new("above 300 kohm", 3e5, double.PositiveInfinity, 0.8, "R10 has drifted up."),
+                new("about 100 kohm", 9e4, 1.1e5, 0.2, "R10 is fine; V1 or R9."),
+            ]
         );
 
     public static LevelComparison Levels()
     {
-        ChannelLevels healthy = new("first", 0.02, 9, 11, 0.024, 15, 0.004, 0, [new("IN1", 0.02, double.NaN), new("V1.6", 1.1, 55), new("OUT", 9, 8.2)]);
-        ChannelLevels actual = healthy with { LevelVolts = 3.1, CleanVolts = 3.4, CleanWatts = 1.4, Stages = [new("IN1", 0.02, double.NaN), new("V1.6", 0.38, 19), new("OUT", 3.1, 8.2)] };
+        ChannelLevels healthy = new(
+            "first",
+            0.02,
+            9,
+            11,
+            0.024,
+            15,
+            0.004,
+            0,
+            [new("IN1", 0.02, double.NaN), new("V1.6", 1.1, 55), new("OUT", 9, 8.2)]
+        );
+        ChannelLevels actual = healthy with
+        {
+            LevelVolts = 3.1,
+            CleanVolts = 3.4,
+            CleanWatts = 1.4,
+            Stages = [new("IN1", 0.02, double.NaN), new("V1.6", 0.38, 19), new("OUT", 3.1, 8.2)],
+        };
         ChannelLevels second = healthy with { Channel = "second" };
         return new(
             Drifted.Fault,
@@ -129,7 +174,13 @@ internal static class Invented
             new ReadingVerdict(low.Reading, 181, 166, 196, -15, "far too low"),
             new ReadingVerdict(fine.Reading, 315, 290, 340, 0.2, "as expected"),
         };
-        Expectation[] expected = [Expect("V1.6", 181, 15), Expect("V1.8", 1.42, 0.2), Expect("HT1", 315, 25), Expect("HT2", 300, 24)];
+        Expectation[] expected =
+        [
+            Expect("V1.6", 181, 15),
+            Expect("V1.8", 1.42, 0.2),
+            Expect("HT1", 315, 25),
+            Expect("HT2", 300, 24),
+        ];
         return new(
             job,
             [],

@@ -65,7 +65,12 @@ public sealed class PieceTests
     public async Task Program_speaks_in_the_words_of_the_shop(TradeWords words, string expected)
     {
         var html = await Drawn.AsHtmlAsync<SuspectItem>(
-            new() { ["Suspect"] = Invented.Drifted, ["Sheet"] = Invented.Sheet, ["Open"] = true },
+            new()
+            {
+                ["Suspect"] = Invented.Drifted,
+                ["Sheet"] = Invented.Sheet,
+                ["Open"] = true,
+            },
             words
         );
 
@@ -89,8 +94,7 @@ public sealed class PieceTests
         Assert.Equal(("R10 = ", " ohm on cold"), (line.Before, line.After));
     }
 
-    private static Task<string> TableAsync(DeskPicture picture) =>
-        Drawn.AsHtmlAsync<ExpectedTable>(With(picture));
+    private static Task<string> TableAsync(DeskPicture picture) => Drawn.AsHtmlAsync<ExpectedTable>(With(picture));
 
     private static Dictionary<string, object?> With(DeskPicture picture) => new() { ["Picture"] = picture };
 

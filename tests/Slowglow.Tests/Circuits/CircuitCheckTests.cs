@@ -44,16 +44,16 @@ public sealed class CircuitCheckTests
             {
                 "loop of sources",
                 """
-                  T1:
-                    is: transformer 20 VA
-                    windings:
-                      P: { pins: 1-2, volts: 230 V, ohms: 60 }
-                      A: { pins: 3-4, volts: 12 V, ohms: 1 }
-                      B: { pins: 5-6, volts: 9 V, ohms: 1 }
-                  W1: wire T1.3 -> T1.5
-                  W2: wire T1.4 -> T1.6
-                  R1: 1k T1.3 -> GND
-                """,
+                      T1:
+                        is: transformer 20 VA
+                        windings:
+                          P: { pins: 1-2, volts: 230 V, ohms: 60 }
+                          A: { pins: 3-4, volts: 12 V, ohms: 1 }
+                          B: { pins: 5-6, volts: 9 V, ohms: 1 }
+                      W1: wire T1.3 -> T1.5
+                      W2: wire T1.4 -> T1.6
+                      R1: 1k T1.3 -> GND
+                    """,
                 Severity.Error,
                 5,
                 "winding B of T1 is joined into a loop of sources in which 3 V are left over",

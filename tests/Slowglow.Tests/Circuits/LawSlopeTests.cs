@@ -35,27 +35,39 @@ public sealed class LawSlopeTests
     public void Slopes_are_derivatives(string name)
     {
         var (law, constants, low, high) = Cases[name];
-        Gen.Double[0, 1].Array[law.Ports].Sample(
-            at =>
-            {
-                var u = at.Select((s, p) => low[p] + (s * (high[p] - low[p]))).ToArray();
-                var (current, slopes) = Evaluate(law, constants, u);
-                for (var q = 0; q < law.Ports; q++)
+        Gen.Double[0, 1]
+            .Array[law.Ports]
+            .Sample(
+                at =>
                 {
-                    const double Step = 1e-5;
-                    var up = Evaluate(law, constants, [.. u.Select((v, p) => p == q ? v + Step : v)]).Currents;
-                    var down = Evaluate(law, constants, [.. u.Select((v, p) => p == q ? v - Step : v)]).Currents;
-                    for (var p = 0; p < law.Ports; p++)
+                    var u = at.Select((s, p) => low[p] + (s * (high[p] - low[p]))).ToArray();
+                    var (current, slopes) = Evaluate(law, constants, u);
+                    for (var q = 0; q < law.Ports; q++)
                     {
-                        var wanted = (up[p] - down[p]) / (2 * Step);
-                        var allowed = 1e-9 + (2e-3 * Math.Abs(wanted)) + (1e-6 * Math.Abs(current[p]) / Step * 1e-3);
-                        Assert.True(Math.Abs(wanted - slopes[(p * law.Ports) + q]) <= allowed, $"{name} [{p},{q}] at {string.Join(' ', u)}: {slopes[(p * law.Ports) + q]} but {wanted}");
+                        // Beside a kink of the law (pinch-off, the turn of the channel) a difference straddles it: such points say nothing.
+                        const double Step = 1e-6;
+                        var up = Evaluate(law, constants, [.. u.Select((v, p) => p == q ? v + Step : v)]).Currents;
+                        var down = Evaluate(law, constants, [.. u.Select((v, p) => p == q ? v - Step : v)]).Currents;
+                        for (var p = 0; p < law.Ports; p++)
+                        {
+                            var (forward, backward) = ((up[p] - current[p]) / Step, (current[p] - down[p]) / Step);
+                            if (Math.Abs(forward - backward) > 1e-9 + (0.02 * (Math.Abs(forward) + Math.Abs(backward))))
+                            {
+                                continue;
+                            }
+
+                            var wanted = (up[p] - down[p]) / (2 * Step);
+                            var allowed = 1e-9 + (2e-3 * Math.Abs(wanted)) + (1e-6 * Math.Abs(current[p]) / Step * 1e-3);
+                            Assert.True(
+                                Math.Abs(wanted - slopes[(p * law.Ports) + q]) <= allowed,
+                                $"{name} [{p},{q}] at {string.Join(' ', u)}: {slopes[(p * law.Ports) + q]} but {wanted}"
+                            );
+                        }
                     }
-                }
-            },
-            iter: 300,
-            threads: 1
-        );
+                },
+                iter: 300,
+                threads: 1
+            );
     }
 
     private static (double[] Currents, double[] Slopes) Evaluate(Law law, double[] constants, double[] volts)

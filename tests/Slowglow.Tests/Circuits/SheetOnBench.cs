@@ -32,7 +32,13 @@ internal sealed class SheetOnBench
     {
         var parsed = ReadingsReader.ReadProbe(probe, Sheet);
         Assert.True(parsed.Value is not null, string.Join('\n', parsed.Findings));
-        return Worlds.Ask(setup ?? Setup.Default, [faults], [parsed.Value], MeterClass.Handheld, cancel: TestContext.Current.CancellationToken)[0][0];
+        return Worlds.Ask(
+            setup ?? Setup.Default,
+            [faults],
+            [parsed.Value],
+            MeterClass.Handheld,
+            cancel: TestContext.Current.CancellationToken
+        )[0][0];
     }
 
     public double Volts(string probe, Setup? setup = null, params Fault[] faults)

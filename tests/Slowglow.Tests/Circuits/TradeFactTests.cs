@@ -111,7 +111,9 @@ public sealed class TradeFactTests
         var solver = new WorldSolver(bench.Circuit);
         var world = solver.Healthy(Setup.Default, "bench");
         var path = bench.Circuit.Fixtures.Paths[0];
-        var driven = new SignalFollower(bench.Circuit, solver).Large([(world, 2.0)], path, TestContext.Current.CancellationToken)[0];
+        var driven = new SignalFollower(bench.Circuit, solver).Large([(world, 2.0)], path, TestContext.Current.CancellationToken)[
+            0
+        ];
 
         // A sine squared off at v has a fundamental of up to 4/pi v crest, 0.9 v rms.
         Assert.InRange(driven.Volts / 0.9, 1.8, 2.1);
@@ -165,9 +167,11 @@ public sealed class TradeFactTests
               R1: 1k T1.5 -> GND
 
             """;
-        var series = Common.Replace("VOLTS", "240", StringComparison.Ordinal)
+        var series =
+            Common.Replace("VOLTS", "240", StringComparison.Ordinal)
             + "  W1: wire MAINS.L -> T1.1\n  W2: wire T1.2 -> T1.3\n  W4: wire MAINS.N -> T1.4\n";
-        var parallel = Common.Replace("VOLTS", "120", StringComparison.Ordinal)
+        var parallel =
+            Common.Replace("VOLTS", "120", StringComparison.Ordinal)
             + "  W1: wire MAINS.L -> T1.1\n  W2: wire T1.1 -> T1.3\n  W4: wire MAINS.N -> T1.2\n  W5: wire T1.2 -> T1.4\n";
         var one = SheetOnBench.From(series).Volts("T1.5 ac");
         var other = SheetOnBench.From(parallel).Volts("T1.5 ac");

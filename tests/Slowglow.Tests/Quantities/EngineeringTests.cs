@@ -32,7 +32,8 @@ public class EngineeringTests
     [InlineData(312, 2, "310 ohm")]
     [InlineData(1234, 4, "1.234 kohm")]
     [InlineData(1234, 1, "1 kohm")]
-    public void Digits(double value, int digits, string expected) => Assert.Equal(expected, Engineering.Format(value, "ohm", digits));
+    public void Digits(double value, int digits, string expected) =>
+        Assert.Equal(expected, Engineering.Format(value, "ohm", digits));
 
     [Theory]
     [InlineData(4700, "R", "4k7")]
@@ -47,22 +48,26 @@ public class EngineeringTests
 
     [Fact]
     public void WhatIsWrittenReadsBack() =>
-        Gen.Select(Gen.Double[-11.9, 5.9], Gen.Int[0, Units.Length - 1], Gen.Int[1, 6]).Sample((power, unit, digits) =>
-        {
-            var value = Math.Pow(10, power);
-            var text = Engineering.Format(value, Units[unit], digits);
-            Assert.True(QuantityText.TryRead(text, out var read), text);
-            Assert.Equal(value, read.Value, value * 0.5000001 * Math.Pow(10, 1 - digits));
-            Assert.Equal(text, Engineering.Format(read.Value, Units[unit], digits));
-        });
+        Gen.Select(Gen.Double[-11.9, 5.9], Gen.Int[0, Units.Length - 1], Gen.Int[1, 6])
+            .Sample(
+                (power, unit, digits) =>
+                {
+                    var value = Math.Pow(10, power);
+                    var text = Engineering.Format(value, Units[unit], digits);
+                    Assert.True(QuantityText.TryRead(text, out var read), text);
+                    Assert.Equal(value, read.Value, value * 0.5000001 * Math.Pow(10, 1 - digits));
+                    Assert.Equal(text, Engineering.Format(read.Value, Units[unit], digits));
+                }
+            );
 
     [Fact]
     public void DrawingStyleReadsBack() =>
-        Gen.Double[-1.9, 8.9].Sample(power =>
-        {
-            var value = Math.Pow(10, power);
-            var text = Engineering.Drawing(value);
-            Assert.True(QuantityText.TryRead(text, Unit.Ohm, out var read), text);
-            Assert.Equal(value, read.Value, value * 0.00501);
-        });
+        Gen.Double[-1.9, 8.9]
+            .Sample(power =>
+            {
+                var value = Math.Pow(10, power);
+                var text = Engineering.Drawing(value);
+                Assert.True(QuantityText.TryRead(text, Unit.Ohm, out var read), text);
+                Assert.Equal(value, read.Value, value * 0.00501);
+            });
 }

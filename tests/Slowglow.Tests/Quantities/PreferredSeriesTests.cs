@@ -9,7 +9,10 @@ public class PreferredSeriesTests
 {
     private static readonly ILookup<int, double> Published = CsvFile
         .Read(Path.Combine(Repository.Root, "tests/reference/preferred_numbers_e_series.csv"))
-        .ToLookup(r => int.Parse(r["series"][1..], CultureInfo.InvariantCulture), r => double.Parse(r["value"], CultureInfo.InvariantCulture));
+        .ToLookup(
+            r => int.Parse(r["series"][1..], CultureInfo.InvariantCulture),
+            r => double.Parse(r["value"], CultureInfo.InvariantCulture)
+        );
 
     [Theory]
     [InlineData(3)]
@@ -40,7 +43,8 @@ public class PreferredSeriesTests
     [InlineData(5000, 5100)]
     [InlineData(98, 100)]
     [InlineData(8e-6, 8.2e-6)]
-    public void NearestInE24(double value, double nearest) => Assert.Equal(nearest, PreferredSeries.NearestE24(value), nearest * 1e-9);
+    public void NearestInE24(double value, double nearest) =>
+        Assert.Equal(nearest, PreferredSeries.NearestE24(value), nearest * 1e-9);
 
     [Theory]
     [InlineData(0)]

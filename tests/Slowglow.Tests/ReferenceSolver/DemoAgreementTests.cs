@@ -80,7 +80,12 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
         }
     }
 
-    private static bool TrySettle(SteadyState reference, Dictionary<string, double> means, Dictionary<string, double> ripples, out string why)
+    private static bool TrySettle(
+        SteadyState reference,
+        Dictionary<string, double> means,
+        Dictionary<string, double> ripples,
+        out string why
+    )
     {
         try
         {
@@ -111,7 +116,10 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
     }
 
     private static Dictionary<string, double> Figures(ProbeKind kind, List<Probe> probes, Answer[] answers) =>
-        probes.Zip(answers).Where(p => p.First.Kind == kind && p.Second.HasValue).ToDictionary(p => p.First.Red, p => p.Second.Value);
+        probes
+            .Zip(answers)
+            .Where(p => p.First.Kind == kind && p.Second.HasValue)
+            .ToDictionary(p => p.First.Red, p => p.Second.Value);
 
     private static double DcBoundOf(CycleFigures figures) =>
         (DcBound * Math.Abs(figures.Mean)) + FloorVolts + (OfRippleBound * figures.Ripple);
@@ -136,7 +144,14 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
             }
             else
             {
-                report.Compare(world, probe.Red, "ripple", answer.Value, figures.Ripple, (RippleBound * figures.Ripple) + FloorVolts);
+                report.Compare(
+                    world,
+                    probe.Red,
+                    "ripple",
+                    answer.Value,
+                    figures.Ripple,
+                    (RippleBound * figures.Ripple) + FloorVolts
+                );
             }
         }
     }

@@ -82,9 +82,13 @@ internal sealed class ReferenceCircuit
         var cores = start.CoilAmps.Where(c => coreOfCoil.ContainsKey(c.Key)).ToDictionary(c => coreOfCoil[c.Key], c => c.Value);
         var held = start.NodeVolts.Where(v => !Deck.Free.Contains(v.Key) && !cores.ContainsKey(v.Key));
         lines.AddRange(held.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
-        lines.AddRange(cores.Select(c => FormattableString.Invariant($".ic v({c.Key})={c.Value * TransformerCards.MagnetisingOhms:R}")));
+        lines.AddRange(
+            cores.Select(c => FormattableString.Invariant($".ic v({c.Key})={c.Value * TransformerCards.MagnetisingOhms:R}"))
+        );
         var period = 1 / Bench.Frequency;
-        lines.Add(FormattableString.Invariant($"vtick tick 0 pulse(0 1 {period / 4:R} 1u 1u {(period / 2) - 1e-6:R} {period:R})"));
+        lines.Add(
+            FormattableString.Invariant($"vtick tick 0 pulse(0 1 {period / 4:R} 1u 1u {(period / 2) - 1e-6:R} {period:R})")
+        );
         lines.Add("rtick tick 0 1");
         lines.Add(Options);
         lines.Add(".end");

@@ -35,7 +35,13 @@ internal sealed class SteadyState
 
     /// <summary>Settles from everything discharged but the core, as it stands at the zero crossing.</summary>
     public bool SettleFromRest(int mostCycles = 1000) =>
-        Settle(CircuitState.Rest with { CoilAmps = circuit.Magnetised(net => net is "MAINS.N" or "GND" ? 0 : circuit.Bench.MainsVolts) }, mostCycles);
+        Settle(
+            CircuitState.Rest with
+            {
+                CoilAmps = circuit.Magnetised(net => net is "MAINS.N" or "GND" ? 0 : circuit.Bench.MainsVolts),
+            },
+            mostCycles
+        );
 
     /// <summary>
     /// Settles from mean volts by net; what is inside parts finds its own start. A few cycles tell how far each net stands from its mean at the
@@ -48,7 +54,10 @@ internal sealed class SteadyState
         for (var pass = 0; pass < 2; pass++)
         {
             Run(2);
-            State = State with { NodeVolts = circuit.Deck.Nodes.ToDictionary(n => n.Value, n => Corrected(n.Key, n.Value, means)) };
+            State = State with
+            {
+                NodeVolts = circuit.Deck.Nodes.ToDictionary(n => n.Value, n => Corrected(n.Key, n.Value, means)),
+            };
         }
 
         return Settle(State, mostCycles);

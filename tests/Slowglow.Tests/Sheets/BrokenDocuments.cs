@@ -22,5 +22,7 @@ internal static class BrokenDocuments
 
     /// <summary>One line a finding: severity, place, text, remedy, subject.</summary>
     internal static string Written(IEnumerable<Finding> findings) =>
-        string.Concat(findings.Select(f => $"{f.Severity} {f.Place.Line}:{f.Place.Column} [{f.Subject}] {f.Text} >> {f.Remedy}\n"));
+        string.Concat(
+            findings.Select(f => $"{f.Severity} {f.Place.Line}:{f.Place.Column} [{f.Subject}] {f.Text} >> {f.Remedy}\n")
+        );
 }

@@ -16,7 +16,10 @@ public class EditingTests
     public void AValueChangesAndNothingElse()
     {
         var changed = new SheetText(Page).WithPart("D1", "1N4148  T1.3 -> HT1").Value!.Text;
-        Assert.Equal(Page.Replace("1N4007                T1.3 -> HT1 ", "1N4148  T1.3 -> HT1 ", StringComparison.Ordinal), changed);
+        Assert.Equal(
+            Page.Replace("1N4007                T1.3 -> HT1 ", "1N4148  T1.3 -> HT1 ", StringComparison.Ordinal),
+            changed
+        );
         Assert.Contains("1N4148  T1.3 -> HT1          # arrow = anode to cathode", changed, StringComparison.Ordinal);
     }
 
@@ -62,7 +65,12 @@ public class EditingTests
     public void APartIsTakenOut()
     {
         var without = new SheetText(Page).WithoutPart("R3").Value!.Text;
-        Assert.Equal(string.Concat(Page.Split('\n').Where(l => !l.StartsWith("  R3:", StringComparison.Ordinal)).Select(l => l + "\n"))[..^1], without);
+        Assert.Equal(
+            string.Concat(Page.Split('\n').Where(l => !l.StartsWith("  R3:", StringComparison.Ordinal)).Select(l => l + "\n"))[
+                ..^1
+            ],
+            without
+        );
         Assert.DoesNotContain(Read(new SheetText(Page).WithoutPart("T1").Value!.Text).Parts, p => p.Designator == "T1");
     }
 
@@ -70,7 +78,10 @@ public class EditingTests
     public void TheFirstPartMakesItsSection()
     {
         Assert.Equal("unit: X\nparts:\n  R1: 10k A -> B\n", new SheetText("unit: X").WithNewPart("R1", "10k A -> B").Value!.Text);
-        Assert.Equal("parts:\n  R1: 10k A -> B\nunit: X\n", new SheetText("parts:\nunit: X\n").WithNewPart("R1", "10k A -> B").Value!.Text);
+        Assert.Equal(
+            "parts:\n  R1: 10k A -> B\nunit: X\n",
+            new SheetText("parts:\nunit: X\n").WithNewPart("R1", "10k A -> B").Value!.Text
+        );
     }
 
     [Fact]
@@ -83,16 +94,23 @@ public class EditingTests
 
     [Fact]
     public void AnyValueReadsBackAndCanBeUndone() =>
-        Gen.Select(Gen.Int[0, 18], Gen.String[Gen.Char["abZ09 .:#'\"{}[]&*!|>%@`,-=?"], 1, 12]).Where((_, text) => text.Trim() == text).Sample((index, text) =>
-        {
-            var part = Read(Page).Parts[index].Designator;
-            var changed = new SheetText(Page).WithPart(part, text);
-            Assert.True(changed.Value is not null, $"{part} <- {text}");
-            if (part != "T1")
-            {
-                var line = Page.Split('\n').First(l => l.StartsWith($"  {part}:", StringComparison.Ordinal));
-                var old = line[line.IndexOf(line[(part.Length + 3)..].TrimStart(), StringComparison.Ordinal)..].Split("  #")[0].TrimEnd();
-                Assert.Equal(Page, changed.Value.WithPart(part, old).Value!.Text);
-            }
-        }, iter: 200);
+        Gen.Select(Gen.Int[0, 18], Gen.String[Gen.Char["abZ09 .:#'\"{}[]&*!|>%@`,-=?"], 1, 12])
+            .Where((_, text) => text.Trim() == text)
+            .Sample(
+                (index, text) =>
+                {
+                    var part = Read(Page).Parts[index].Designator;
+                    var changed = new SheetText(Page).WithPart(part, text);
+                    Assert.True(changed.Value is not null, $"{part} <- {text}");
+                    if (part != "T1")
+                    {
+                        var line = Page.Split('\n').First(l => l.StartsWith($"  {part}:", StringComparison.Ordinal));
+                        var old = line[line.IndexOf(line[(part.Length + 3)..].TrimStart(), StringComparison.Ordinal)..]
+                            .Split("  #")[0]
+                            .TrimEnd();
+                        Assert.Equal(Page, changed.Value.WithPart(part, old).Value!.Text);
+                    }
+                },
+                iter: 200
+            );
 }

@@ -15,13 +15,18 @@ public class NeverThrowsTests
     private static readonly Gen<char> Marks = Gen.Char[" \t\n\r:#-?{}[],&*!|>'\"%@`=.0aV~\u00b5\u0007\ud83d\u2028"];
 
     private static Gen<string> Mutated(string text) =>
-        Gen.Select(Gen.Int[0, text.Length - 1], Gen.Int[0, 30], Gen.String[Marks, 0, 4]).Array[1, 5].Select(cuts =>
-            cuts.Aggregate(text, (now, cut) =>
-            {
-                var at = Math.Min(cut.Item1, now.Length);
-                return now[..at] + cut.Item3 + now[Math.Min(now.Length, at + cut.Item2)..];
-            })
-        );
+        Gen.Select(Gen.Int[0, text.Length - 1], Gen.Int[0, 30], Gen.String[Marks, 0, 4])
+            .Array[1, 5]
+            .Select(cuts =>
+                cuts.Aggregate(
+                    text,
+                    (now, cut) =>
+                    {
+                        var at = Math.Min(cut.Item1, now.Length);
+                        return now[..at] + cut.Item3 + now[Math.Min(now.Length, at + cut.Item2)..];
+                    }
+                )
+            );
 
     [Fact]
     public void MutatedSheets() =>
@@ -33,11 +38,15 @@ public class NeverThrowsTests
 
     [Fact]
     public void ReadingLines() =>
-        Gen.String[Gen.OneOf(Marks, Gen.Char.AlphaNumeric), 0, 30].Sample(text =>
-        {
-            Check(text, ReadingsReader.ReadLine(text, Sheet, [Setup.Default]).Findings);
-            Check(text, ReadingsReader.ReadProbe(text, Sheet).Findings);
-        }, iter: 800);
+        Gen.String[Gen.OneOf(Marks, Gen.Char.AlphaNumeric), 0, 30]
+            .Sample(
+                text =>
+                {
+                    Check(text, ReadingsReader.ReadLine(text, Sheet, [Setup.Default]).Findings);
+                    Check(text, ReadingsReader.ReadProbe(text, Sheet).Findings);
+                },
+                iter: 800
+            );
 
     [Fact]
     public void DeepNestingIsRefused()
@@ -53,8 +62,11 @@ public class NeverThrowsTests
     [Fact]
     public void AliasesThatMultiplyAreRefused()
     {
-        var text = "a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n"
-            + string.Concat(Enumerable.Range(1, 12).Select(i => $"a{i}: &a{i} [{string.Join(", ", Enumerable.Repeat($"*a{i - 1}", 10))}]\n"));
+        var text =
+            "a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n"
+            + string.Concat(
+                Enumerable.Range(1, 12).Select(i => $"a{i}: &a{i} [{string.Join(", ", Enumerable.Repeat($"*a{i - 1}", 10))}]\n")
+            );
         var clock = Stopwatch.StartNew();
         var found = Assert.Single(SheetReader.Read(text, SmallLibrary.Library).Findings);
         Assert.Equal("the document cannot be read from here on: more than 100000 entries, aliases counted in full", found.Text);

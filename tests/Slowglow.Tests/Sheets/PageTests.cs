@@ -53,8 +53,19 @@ public class PageTests
         Assert.Equal(0.5, Find<FusePart>("F1").RatedAmps);
         Assert.Equal((10e3, 2.0), (Find<ResistorPart>("R1").Ohms, Find<ResistorPart>("R1").RatedWatts));
         Assert.Equal(1500, Find<ResistorPart>("R4").Ohms);
-        Assert.Equal((22e-9, 400.0, CapacitorStyle.Film), (Find<CapacitorPart>("C4").Farads, Find<CapacitorPart>("C4").RatedVolts, Find<CapacitorPart>("C4").Style));
-        Assert.Equal((1e6, Taper.Log, "VOLUME", 0.5), (Find<PotPart>("VR1").Ohms, Find<PotPart>("VR1").Taper, Find<PotPart>("VR1").ControlName, Find<PotPart>("VR1").Rotation));
+        Assert.Equal(
+            (22e-9, 400.0, CapacitorStyle.Film),
+            (Find<CapacitorPart>("C4").Farads, Find<CapacitorPart>("C4").RatedVolts, Find<CapacitorPart>("C4").Style)
+        );
+        Assert.Equal(
+            (1e6, Taper.Log, "VOLUME", 0.5),
+            (
+                Find<PotPart>("VR1").Ohms,
+                Find<PotPart>("VR1").Taper,
+                Find<PotPart>("VR1").ControlName,
+                Find<PotPart>("VR1").Rotation
+            )
+        );
         Assert.Equal(("VOICE", "bright"), (Find<ContactPart>("S1a").SwitchName, Find<ContactPart>("S1a").Position));
     }
 
@@ -103,15 +114,24 @@ public class PageTests
         Assert.True(document.Setups[2].PowerOff);
         Assert.Equal(
             [
-                "V1.6 dc 62 V bench", "HT1 dc 128 V slow", "T1.3 - T1.4 ac 203 V bench", "HT1 ripple 6 V bench",
-                "T1.3 - T1.4 ohm 312 ohm cold", "D1 diode NaN V cold", "MAINS ac 0.085 A bench", "OUT 1kHz 0.12 V bench",
+                "V1.6 dc 62 V bench",
+                "HT1 dc 128 V slow",
+                "T1.3 - T1.4 ac 203 V bench",
+                "HT1 ripple 6 V bench",
+                "T1.3 - T1.4 ohm 312 ohm cold",
+                "D1 diode NaN V cold",
+                "MAINS ac 0.085 A bench",
+                "OUT 1kHz 0.12 V bench",
             ],
-            document.Readings.Select(r => FormattableString.Invariant($"{r.Probe.Where} {r.Probe.KindText} {r.Value} {r.Probe.Unit} {r.Setup.Name}"))
+            document.Readings.Select(r =>
+                FormattableString.Invariant($"{r.Probe.Where} {r.Probe.KindText} {r.Value} {r.Probe.Unit} {r.Setup.Name}")
+            )
         );
         Assert.Equal(MeterSaid.Overload, document.Readings[5].Said);
         Assert.Equal(("GND", "HT1"), (Sheet.Nets.Find("T1.99") ?? "GND", document.Readings[5].Probe.Black));
         Assert.Equal(new Place(7, 5), document.Readings[0].Place);
     }
 
-    private static T Find<T>(string designator) => Assert.IsType<T>(Sheet.Parts.Single(p => p.Designator == designator), exactMatch: false);
+    private static T Find<T>(string designator) =>
+        Assert.IsType<T>(Sheet.Parts.Single(p => p.Designator == designator), exactMatch: false);
 }

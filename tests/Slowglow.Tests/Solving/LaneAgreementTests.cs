@@ -7,7 +7,12 @@ namespace Slowglow.Tests.Solving;
 /// <summary>Random networks of resistors and diodes: Kirchhoff's sums, a plain dense solution, and one lane against four.</summary>
 public sealed class LaneAgreementTests
 {
-    private sealed record Network(Equations Equations, double[] Slots, List<(int A, int B, double Siemens)> Resistors, List<(int A, int K)> Diodes);
+    private sealed record Network(
+        Equations Equations,
+        double[] Slots,
+        List<(int A, int B, double Siemens)> Resistors,
+        List<(int A, int K)> Diodes
+    );
 
     private static readonly Gen<Network> Networks =
         from nets in Gen.Int[2, 12]
@@ -94,7 +99,8 @@ public sealed class LaneAgreementTests
             return -1e-9;
         }
 
-        double low = -6, high = 3;
+        double low = -6,
+            high = 3;
         for (var k = 0; k < 200; k++)
         {
             var middle = (low + high) / 2;

@@ -6,7 +6,8 @@ namespace Slowglow.Tests.Solving;
 /// <summary>Lane functions against the framework's scalar ones.</summary>
 public sealed class LaneFunctionTests
 {
-    public static TheoryData<double> Arguments() => [-745, -300, -40, -36, -10, -2, -1, -0.3, 0, 1e-6, 0.3, 0.999, 1, 1.001, 2, 10, 40, 500, 1e6];
+    public static TheoryData<double> Arguments() =>
+        [-745, -300, -40, -36, -10, -2, -1, -0.3, 0, 1e-6, 0.3, 0.999, 1, 1.001, 2, 10, 40, 500, 1e6];
 
     [Theory]
     [MemberData(nameof(Arguments))]

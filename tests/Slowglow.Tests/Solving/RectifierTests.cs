@@ -13,7 +13,10 @@ public sealed class RectifierTests
     public static TheoryData<string, double, double, double, double> Points()
     {
         var data = new TheoryData<string, double, double, double, double>();
-        foreach (var line in File.ReadLines(Path.Combine(AppContext.BaseDirectory, "reference", "rectifier_capacitor_input.csv")).Skip(1))
+        foreach (
+            var line in File.ReadLines(Path.Combine(AppContext.BaseDirectory, "reference", "rectifier_capacitor_input.csv"))
+                .Skip(1)
+        )
         {
             var f = line.Split(',');
             double N(int k) => double.Parse(f[k], System.Globalization.CultureInfo.InvariantCulture);
@@ -25,7 +28,13 @@ public sealed class RectifierTests
 
     [Theory]
     [MemberData(nameof(Points))]
-    public void Mean_and_ripple_agree_with_solved_points(string wave, double omegaCr, double sourcePercent, double mean, double ripple)
+    public void Mean_and_ripple_agree_with_solved_points(
+        string wave,
+        double omegaCr,
+        double sourcePercent,
+        double mean,
+        double ripple
+    )
     {
         var problem = Solve(wave, omegaCr, sourcePercent, out var output);
         Assert.True(problem.Settled, $"restless {problem.Restless} after {problem.Cycles}");
@@ -46,7 +55,9 @@ public sealed class RectifierTests
     private static CycleProblem Solve(string wave, double omegaCr, double sourcePercent, out int output)
     {
         var b = new EquationsBuilder();
-        int plus = b.NewUnknown(), minus = b.NewUnknown(), hot = b.NewUnknown();
+        int plus = b.NewUnknown(),
+            minus = b.NewUnknown(),
+            hot = b.NewUnknown();
         output = hot;
         var source = b.NewSlot(100 / sourcePercent / Load);
         var swing = b.NewSlot(Peak);

@@ -7,12 +7,19 @@ public static class DemoFolders
 
     /// <summary>Folders with a sheet, in the order of their names: beside the program, or up the tree from it, or up from the working folder.</summary>
     public static IReadOnlyList<string> Find() =>
-        Up(AppContext.BaseDirectory).Concat(Up(Environment.CurrentDirectory)).Select(Within).FirstOrDefault(f => f.Count > 0) ?? [];
+        Up(AppContext.BaseDirectory).Concat(Up(Environment.CurrentDirectory)).Select(Within).FirstOrDefault(f => f.Count > 0)
+        ?? [];
 
     /// <summary>Folders with a sheet in a folder.</summary>
     public static IReadOnlyList<string> Within(string folder) =>
         Directory.Exists(folder)
-            ? [.. Directory.EnumerateDirectories(folder).Where(d => File.Exists(Path.Combine(d, "sheet.yaml"))).Order(StringComparer.Ordinal)]
+            ?
+            [
+                .. Directory
+                    .EnumerateDirectories(folder)
+                    .Where(d => File.Exists(Path.Combine(d, "sheet.yaml")))
+                    .Order(StringComparer.Ordinal),
+            ]
             : [];
 
     private static IEnumerable<string> Up(string start)

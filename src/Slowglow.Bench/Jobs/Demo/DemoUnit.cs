@@ -17,7 +17,9 @@ internal sealed record DemoUnit(string SheetText, Sheet Sheet, ReadingsDocument 
         }
 
         var sheet = unit.Value.Sheet;
-        var readings = await TextAsync(folder, "readings.yaml", cancel) is { } r ? ReadingsReader.Read(r, sheet) : new(NoReadings, []);
+        var readings = await TextAsync(folder, "readings.yaml", cancel) is { } r
+            ? ReadingsReader.Read(r, sheet)
+            : new(NoReadings, []);
         var card = JobCardReader.Read(await TextAsync(folder, "job.yaml", cancel) ?? "state: on the bench");
         IReadOnlyList<Finding> findings = [.. unit.Findings, .. readings.Findings, .. card.Findings];
         return new(

@@ -18,7 +18,11 @@ public static class JobCardReader
     /// <summary>Reads a card. What cannot be understood is left out, with a warning; only text that is no YAML gives no card.</summary>
     public static Parsed<JobCard> Read(string text)
     {
-        if (text.Length > LongestCard || text.Count(c => c is '[' or '{') > MostBrackets || text.Split('\n').Any(l => l.Length > LongestLine))
+        if (
+            text.Length > LongestCard
+            || text.Count(c => c is '[' or '{') > MostBrackets
+            || text.Split('\n').Any(l => l.Length > LongestLine)
+        )
         {
             return Wrong(Place.None, "The job card is far too long, or has lines or brackets without end.");
         }
@@ -61,7 +65,10 @@ public static class JobCardReader
     private static IReadOnlyList<string> Condition(YamlMappingNode root) =>
         Find(root, "condition") switch
         {
-            YamlSequenceNode list => [.. list.Children.OfType<YamlScalarNode>().Select(s => s.Value ?? "").Where(s => s.Length > 0)],
+            YamlSequenceNode list =>
+            [
+                .. list.Children.OfType<YamlScalarNode>().Select(s => s.Value ?? "").Where(s => s.Length > 0),
+            ],
             YamlScalarNode { Value.Length: > 0 } one => [one.Value!],
             _ => [],
         };
@@ -117,7 +124,12 @@ public static class JobCardReader
     private static Finding Unclear(YamlMappingNode root, string key, string word, string remedy)
     {
         var at = Find(root, key)!.Start;
-        return new(Severity.Warning, new Place((int)at.Line, (int)at.Column), $"\"{word}\" is not understood under {key}.", remedy);
+        return new(
+            Severity.Warning,
+            new Place((int)at.Line, (int)at.Column),
+            $"\"{word}\" is not understood under {key}.",
+            remedy
+        );
     }
 
     private static string? Word(YamlMappingNode root, string key) =>
@@ -129,5 +141,15 @@ public static class JobCardReader
     private static string Plain(string key) => key.Replace('-', ' ').Replace('_', ' ').Trim().ToLowerInvariant();
 
     private static Parsed<JobCard> Wrong(Place place, string text) =>
-        new(null, [new(Severity.Error, place, text, "customer, phone, maker, model, serial, booked-in, promised, complaint, condition, limit")]);
+        new(
+            null,
+            [
+                new(
+                    Severity.Error,
+                    place,
+                    text,
+                    "customer, phone, maker, model, serial, booked-in, promised, complaint, condition, limit"
+                ),
+            ]
+        );
 }

@@ -9,10 +9,10 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition) : F
 {
     protected override double Siemens => Closed(defaultPosition);
 
-    private double Closed(string position) =>
-        position == part.Position ? CircuitBuilder.WireSiemens : CircuitBuilder.OpenSiemens;
+    private double Closed(string position) => position == part.Position ? CircuitBuilder.WireSiemens : CircuitBuilder.OpenSiemens;
 
-    protected override double SiemensIn(Setup setup) => Closed(setup.Switches.GetValueOrDefault(part.SwitchName, defaultPosition));
+    protected override double SiemensIn(Setup setup) =>
+        Closed(setup.Switches.GetValueOrDefault(part.SwitchName, defaultPosition));
 
     public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open), Whole(FailureMode.Short)];
 }

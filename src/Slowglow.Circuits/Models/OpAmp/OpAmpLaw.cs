@@ -108,7 +108,9 @@ internal sealed class OpAmpLaw : Law
         var deep = Vector256.GreaterThan(Vector256.Abs(was), Lanes.All(4));
         var same = Vector256.GreaterThan(was * wants, Lanes.Zero) & Vector256.GreaterThan(Vector256.Abs(wants), Lanes.All(4));
         next = Lanes.Choose(deep, Lanes.Choose(same, wants, Lanes.Zero), next);
-        var into = Vector256.GreaterThan(Vector256.Abs(held), Lanes.All(0.99899)) & Vector256.GreaterThan(Vector256.Abs(wants), Lanes.All(4));
+        var into =
+            Vector256.GreaterThan(Vector256.Abs(held), Lanes.All(0.99899))
+            & Vector256.GreaterThan(Vector256.Abs(wants), Lanes.All(4));
         next = Lanes.Choose(into & ~deep & Vector256.GreaterThan(Vector256.Abs(was), Lanes.All(3)), wants, next);
 
         // Small steps in the linear part are left as they are.

@@ -75,7 +75,11 @@ internal sealed class RegulatorLaw : Law
         var wasFull = Vector256.GreaterThan(was, 1.5 * limit);
         next = Lanes.Choose(wasFull, Vector256.Max(wants, 0.5 * limit), next);
         var active = ~(wasOff | wasFull);
-        next = Lanes.Choose(active, Vector256.Min(Vector256.Max(foretold, Lanes.All(-20 * SoftAmps)), Vector256.Max(2 * was, 1.6 * limit)), next);
+        next = Lanes.Choose(
+            active,
+            Vector256.Min(Vector256.Max(foretold, Lanes.All(-20 * SoftAmps)), Vector256.Max(2 * was, 1.6 * limit)),
+            next
+        );
         volts[1] = sign * (aim - (next * ohms));
     }
 

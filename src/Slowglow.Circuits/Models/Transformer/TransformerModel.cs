@@ -130,7 +130,9 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
 
     public override PartStress Stress(StressView view)
     {
-        double watts = 0, worst = 0, amps = 0;
+        double watts = 0,
+            worst = 0,
+            amps = 0;
         foreach (var section in sections)
         {
             var square = view.MeanSquare([section.From, section.To, flux], [1, -1, -section.Turns]);

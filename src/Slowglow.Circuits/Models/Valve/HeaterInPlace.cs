@@ -17,6 +17,13 @@ internal sealed class HeaterInPlace
         }
 
         string[] ends = [.. Nets(part, device, "h").Concat(Nets(part, device, "f"))];
+
+        // A filament is its own cathode: its other end is the cathode's pin.
+        if (ends.Length == 1)
+        {
+            ends = [.. ends, .. Nets(part, device, "k").Take(1)];
+        }
+
         var tap = Nets(part, device, "ht").FirstOrDefault();
         if (tap is not null && builder.IsShared(tap) && ends.Length == 2)
         {

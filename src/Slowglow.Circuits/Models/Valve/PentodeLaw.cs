@@ -51,8 +51,14 @@ internal sealed class PentodeLaw : Law
         slopes[1] = perDrive * byGrid * angle * perKg1;
         slopes[2] = perDrive * byScreen * screenPositive * angle * perKg1;
 
-        TriodeLaw.GridCurrent(grid, constants[(int)Constant.GridAmps] * emission, constants[(int)Constant.GridSharpness],
-            constants[(int)Constant.GridExponent], out currents[1], out slopes[4]);
+        TriodeLaw.GridCurrent(
+            grid,
+            constants[(int)Constant.GridAmps] * emission,
+            constants[(int)Constant.GridSharpness],
+            constants[(int)Constant.GridExponent],
+            out currents[1],
+            out slopes[4]
+        );
         (slopes[3], slopes[5]) = (Lanes.Zero, Lanes.Zero);
 
         var rise = constants[(int)Constant.ScreenRise];

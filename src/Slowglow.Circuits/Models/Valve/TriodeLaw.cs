@@ -44,8 +44,14 @@ internal sealed class TriodeLaw : Law
         currents[0] = current;
         slopes[0] = perDrive * byAnode * positive;
         slopes[1] = perDrive * byGrid;
-        GridCurrent(grid, constants[(int)Constant.GridAmps] * emission, constants[(int)Constant.GridSharpness],
-            constants[(int)Constant.GridExponent], out currents[1], out slopes[3]);
+        GridCurrent(
+            grid,
+            constants[(int)Constant.GridAmps] * emission,
+            constants[(int)Constant.GridSharpness],
+            constants[(int)Constant.GridExponent],
+            out currents[1],
+            out slopes[3]
+        );
         slopes[2] = Lanes.Zero;
     }
 

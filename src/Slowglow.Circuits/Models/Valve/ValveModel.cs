@@ -157,7 +157,10 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
 
     public override PartStress? Stress(StressView view)
     {
-        double watts = 0, worst = double.NaN, volts = 0, amps = 0;
+        double watts = 0,
+            worst = double.NaN,
+            volts = 0,
+            amps = 0;
         var limit = Device.Limits.GetValueOrDefault("anodeWatts", double.NaN);
         foreach (var section in Sections)
         {
@@ -171,8 +174,6 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
         // A rectifier's anode is at its most negative against the cathode: that is its own rating, not checked here.
         var ratedVolts =
             Device.Kind == DeviceKind.RectifierValve ? double.NaN : Device.Limits.GetValueOrDefault("anodeVolts", double.NaN);
-        return Sections.Count == 0
-            ? null
-            : new PartStress(Designator, watts, worst, volts, volts / ratedVolts, amps, double.NaN);
+        return Sections.Count == 0 ? null : new PartStress(Designator, watts, worst, volts, volts / ratedVolts, amps, double.NaN);
     }
 }

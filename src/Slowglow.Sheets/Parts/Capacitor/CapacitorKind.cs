@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Capacitor;
+
 /// <summary>Reads capacitors: <c>C1: 22u 400V A -> B</c>; the arrow runs from plus to minus.</summary>
 internal sealed class CapacitorKind : PartKind
 {
@@ -25,17 +26,25 @@ internal sealed class CapacitorKind : PartKind
         var style = said == CapacitorStyle.Unsaid ? Assumed(value.Value, facts, context) : said;
         var tolerance = facts.Tolerance(Usual(style), $"{Word(style)}, common practice, no source");
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new CapacitorPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Farads = value.Value,
-            Tolerance = tolerance,
-            Style = style,
-            RatedVolts = volts.Value,
-            Description = Description.Of(Engineering.Drawing(value.Value, "F"), Description.Rating(volts.Value, "V"), said == CapacitorStyle.Unsaid ? null : Word(said)),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new CapacitorPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Farads = value.Value,
+                Tolerance = tolerance,
+                Style = style,
+                RatedVolts = volts.Value,
+                Description = Description.Of(
+                    Engineering.Drawing(value.Value, "F"),
+                    Description.Rating(volts.Value, "V"),
+                    said == CapacitorStyle.Unsaid ? null : Word(said)
+                ),
+            }
+        );
     }
 
     private static bool Plausible(Figure value, PartFacts facts, SheetContext context)
@@ -56,7 +65,23 @@ internal sealed class CapacitorKind : PartKind
 
     private static CapacitorStyle Style(PartFacts facts)
     {
-        var word = facts.TakeWord("electrolytic", "elec", "bipolar", "np", "tantalum", "film", "polyester", "polypropylene", "mylar", "foil", "paper", "oil", "ceramic", "disc", "mica");
+        var word = facts.TakeWord(
+            "electrolytic",
+            "elec",
+            "bipolar",
+            "np",
+            "tantalum",
+            "film",
+            "polyester",
+            "polypropylene",
+            "mylar",
+            "foil",
+            "paper",
+            "oil",
+            "ceramic",
+            "disc",
+            "mica"
+        );
         facts.TakeWord("film", "capacitor");
         return word switch
         {
@@ -73,7 +98,10 @@ internal sealed class CapacitorKind : PartKind
 
     private static CapacitorStyle Assumed(double farads, PartFacts facts, SheetContext context)
     {
-        var style = farads >= 0.99e-6 ? CapacitorStyle.Electrolytic : farads >= 0.99e-9 ? CapacitorStyle.Film : CapacitorStyle.Ceramic;
+        var style =
+            farads >= 0.99e-6 ? CapacitorStyle.Electrolytic
+            : farads >= 0.99e-9 ? CapacitorStyle.Film
+            : CapacitorStyle.Ceramic;
         context.Assume(facts.Designator, "kind of capacitor", Word(style), "from its value, common practice, no source");
         return style;
     }

@@ -13,27 +13,37 @@ internal sealed class ConnectorKind : PartKind
     {
         var facts = new PartFacts(entry, context);
         var word = facts.TakeWord("jack", "connector", "socket", "plug") ?? "jack";
-        while (facts.TakeWord("mono", "stereo", "switched", "jack", "socket", "plug", "input", "output", "phono", "xlr", "din") is not null)
-        {
-        }
+        while (
+            facts.TakeWord("mono", "stereo", "switched", "jack", "socket", "plug", "input", "output", "phono", "xlr", "din")
+                is not null
+        ) { }
 
         var pins = Ends(entry);
         facts.ReportRest();
         if (pins.Count == 0)
         {
-            context.Findings.Error(entry.Place, $"{entry.Designator} does not say where its lead goes", "write jack NET", entry.Designator);
+            context.Findings.Error(
+                entry.Place,
+                $"{entry.Designator} does not say where its lead goes",
+                "write jack NET",
+                entry.Designator
+            );
             return null;
         }
 
         // With nothing plugged in, a switched jack's contacts are in the position "out".
         context.Switches.Add(new Switch(entry.Designator, ["out", "in"], entry.Place));
-        return new PartPlan(entry, pins, ends => new ConnectorPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Description = word,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new ConnectorPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Description = word,
+            }
+        );
     }
 
     private static List<PinPlan> Ends(PartEntry entry)

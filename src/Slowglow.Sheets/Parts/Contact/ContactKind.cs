@@ -23,15 +23,19 @@ internal sealed class ContactKind : PartKind
         facts.ReportRest();
         var (name, position) = setting.Value;
         context.Afterwards(() => ContactCheck.Run(entry.Designator, name, position, context));
-        return new PartPlan(entry, pins, ends => new ContactPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            SwitchName = name.Text,
-            Position = position.Text,
-            Description = $"contact {name.Text}={position.Text}",
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new ContactPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                SwitchName = name.Text,
+                Position = position.Text,
+                Description = $"contact {name.Text}={position.Text}",
+            }
+        );
     }
 
     private static (Word Name, Word Position)? Setting(PartFacts facts, SheetContext context)
@@ -45,7 +49,12 @@ internal sealed class ContactKind : PartKind
         var at = entry.Pairs.FindIndex(p => p.Name.Text is not ("1" or "2"));
         if (at < 0)
         {
-            context.Findings.Error(entry.Place, $"{entry.Designator} does not say when it is closed", "write contact NAME=position A -> B", entry.Designator);
+            context.Findings.Error(
+                entry.Place,
+                $"{entry.Designator} does not say when it is closed",
+                "write contact NAME=position A -> B",
+                entry.Designator
+            );
             return null;
         }
 

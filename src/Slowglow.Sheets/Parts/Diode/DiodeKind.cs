@@ -23,16 +23,20 @@ internal sealed class DiodeKind : PartKind
         }
 
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new DiodePart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Device = device,
-            RatedWatts = watts.IsGiven ? watts.Value : device.Limits.GetValueOrDefault("watts", double.NaN),
-            RatedVolts = device.Limits.GetValueOrDefault("volts", double.NaN),
-            Description = type,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new DiodePart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Device = device,
+                RatedWatts = watts.IsGiven ? watts.Value : device.Limits.GetValueOrDefault("watts", double.NaN),
+                RatedVolts = device.Limits.GetValueOrDefault("volts", double.NaN),
+                Description = type,
+            }
+        );
     }
 
     private static (Device Device, string Type)? Made(PartFacts facts, Figure watts, SheetContext context)
@@ -79,7 +83,8 @@ internal sealed class DiodeKind : PartKind
 
     private static (Device Device, string Type) Led(PartFacts facts, SheetContext context)
     {
-        var colour = facts.TakeWord("red", "amber", "yellow", "orange", "green", "blue", "white") ?? facts.TakeText("colour")?.Text;
+        var colour =
+            facts.TakeWord("red", "amber", "yellow", "orange", "green", "blue", "white") ?? facts.TakeText("colour")?.Text;
         if (colour is null)
         {
             context.Assume(facts.Designator, "colour", "red", "none given");

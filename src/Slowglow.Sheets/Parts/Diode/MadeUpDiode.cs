@@ -33,7 +33,10 @@ internal static class MadeUpDiode
     // Slope resistance is least near 7 V and grows on both sides; about 5 ohms there for 400 to 500 mW parts.
     private static double SlopeOhms(double volts, double watts)
     {
-        var small = volts < 5 ? 60.0 : volts < 7 ? 10.0 : 6.0 * Math.Pow(volts / 7, 1.8);
+        var small =
+            volts < 5 ? 60.0
+            : volts < 7 ? 10.0
+            : 6.0 * Math.Pow(volts / 7, 1.8);
         return small * 0.5 / watts;
     }
 
@@ -63,7 +66,12 @@ internal static class MadeUpDiode
                 ["bv"] = 5,
             },
             Spread = new Dictionary<string, double> { ["is"] = 0.5 },
-            Limits = new Dictionary<string, double> { ["volts"] = 5, ["amps"] = 0.02, ["watts"] = 0.02 * forward },
+            Limits = new Dictionary<string, double>
+            {
+                ["volts"] = 5,
+                ["amps"] = 0.02,
+                ["watts"] = 0.02 * forward,
+            },
             Source = $"made up: {Engineering.Format(forward, "V")} at 10 mA, common practice, no source",
         };
     }

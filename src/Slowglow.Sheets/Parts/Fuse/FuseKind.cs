@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Fuse;
+
 /// <summary>Reads fuses: <c>F1: fuse 500mA A -> B</c>.</summary>
 internal sealed class FuseKind : PartKind
 {
@@ -15,7 +16,19 @@ internal sealed class FuseKind : PartKind
         var pins = Pins.Two(facts, context);
         Markings(entry);
         facts.TakeWord("fuse");
-        var speed = facts.TakeWord("slow", "antisurge", "anti-surge", "slow-blow", "time-lag", "T", "fast", "quick", "F", "FF", "TT");
+        var speed = facts.TakeWord(
+            "slow",
+            "antisurge",
+            "anti-surge",
+            "slow-blow",
+            "time-lag",
+            "T",
+            "fast",
+            "quick",
+            "F",
+            "FF",
+            "TT"
+        );
         facts.TakeWord("blow", "lag");
         var ohms = facts.Take(Unit.Ohm, "ohms");
         var volts = facts.Take(Unit.Volt, "volts");
@@ -27,16 +40,20 @@ internal sealed class FuseKind : PartKind
 
         var cold = ohms.Value > 0 ? ohms.Value : Estimated(amps.Value, facts, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new FusePart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            RatedAmps = amps.Value,
-            Ohms = cold,
-            RatedVolts = volts.Value,
-            Description = Description.Of("fuse", Engineering.Format(amps.Value, "A"), speed),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new FusePart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                RatedAmps = amps.Value,
+                Ohms = cold,
+                RatedVolts = volts.Value,
+                Description = Description.Of("fuse", Engineering.Format(amps.Value, "A"), speed),
+            }
+        );
     }
 
     // As stamped on the cap: T500mA, F1A, 500mAT.
@@ -47,7 +64,10 @@ internal sealed class FuseKind : PartKind
             var text = entry.Words[i].Text;
             var lead = text.Length > 1 && text[0] is 'T' or 'F' && char.IsAsciiDigit(text[1]);
             var tail = text.Length > 1 && text[^1] is 'T' or 'F' && char.IsAsciiDigit(text[0]);
-            var bare = lead ? text[1..] : tail ? text[..^1] : text;
+            var bare =
+                lead ? text[1..]
+                : tail ? text[..^1]
+                : text;
             if ((lead || tail) && QuantityText.TryRead(bare, Unit.Ampere, out _))
             {
                 entry.Words[i] = entry.Words[i] with { Text = bare };
@@ -60,7 +80,12 @@ internal sealed class FuseKind : PartKind
     private static double Estimated(double amps, PartFacts facts, SheetContext context)
     {
         var ohms = 0.15 / amps;
-        context.Assume(facts.Designator, "cold resistance", Engineering.Format(ohms, "ohm", 2), "0.15 V at rated current, common practice, no source");
+        context.Assume(
+            facts.Designator,
+            "cold resistance",
+            Engineering.Format(ohms, "ohm", 2),
+            "0.15 V at rated current, common practice, no source"
+        );
         return ohms;
     }
 }

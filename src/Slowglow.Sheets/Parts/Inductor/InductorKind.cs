@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Inductor;
+
 /// <summary>Reads inductors and chokes: <c>L1: 8H 180ohm A -> B</c>.</summary>
 internal sealed class InductorKind : PartKind
 {
@@ -25,23 +26,36 @@ internal sealed class InductorKind : PartKind
         var ohms = copper.Value > 0 ? copper.Value : Estimated(value.Value, facts, context);
         var tolerance = facts.Tolerance(0.20, "coils, common practice, no source");
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new InductorPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Henries = value.Value,
-            CopperOhms = ohms,
-            Tolerance = tolerance,
-            Description = Description.Of(Engineering.Format(value.Value, "H"), Description.Rating(copper.Value, "ohm"), Description.Rating(amps.Value, "A")),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new InductorPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Henries = value.Value,
+                CopperOhms = ohms,
+                Tolerance = tolerance,
+                Description = Description.Of(
+                    Engineering.Format(value.Value, "H"),
+                    Description.Rating(copper.Value, "ohm"),
+                    Description.Rating(amps.Value, "A")
+                ),
+            }
+        );
     }
 
     // Smoothing chokes of a few henries run at 20 to 40 ohms per henry; small air coils have more copper for their henries.
     private static double Estimated(double henries, PartFacts facts, SheetContext context)
     {
         var ohms = henries >= 0.1 ? 25 * henries : 7.9 * Math.Sqrt(henries);
-        context.Assume(facts.Designator, "copper resistance", Engineering.Format(ohms, "ohm"), "from its henries, common practice, no source");
+        context.Assume(
+            facts.Designator,
+            "copper resistance",
+            Engineering.Format(ohms, "ohm"),
+            "from its henries, common practice, no source"
+        );
         return ohms;
     }
 }

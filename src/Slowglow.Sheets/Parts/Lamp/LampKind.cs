@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Lamp;
+
 /// <summary>Reads filament lamps: <c>LP1: lamp 6.3V 150mA A -> B</c>.</summary>
 internal sealed class LampKind : PartKind
 {
@@ -26,20 +27,29 @@ internal sealed class LampKind : PartKind
         var rated = volts.Value > 0 ? volts.Value : OnMains(facts, context);
         var power = watts.IsGiven ? watts.Value : amps.Value * rated;
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new LampPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            RatedVolts = rated,
-            RatedWatts = power,
-            Description = Description.Of("lamp", Engineering.Format(rated, "V"), Engineering.Format(power, "W")),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new LampPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                RatedVolts = rated,
+                RatedWatts = power,
+                Description = Description.Of("lamp", Engineering.Format(rated, "V"), Engineering.Format(power, "W")),
+            }
+        );
     }
 
     private static double OnMains(PartFacts facts, SheetContext context)
     {
-        context.Assume(facts.Designator, "rated volts", Engineering.Format(context.Mains.Volts, "V"), "none given: taken as a lamp for the mains");
+        context.Assume(
+            facts.Designator,
+            "rated volts",
+            Engineering.Format(context.Mains.Volts, "V"),
+            "none given: taken as a lamp for the mains"
+        );
         return context.Mains.Volts;
     }
 }

@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Loudspeaker;
+
 /// <summary>Reads loudspeakers and dummy loads: <c>LS1: speaker 8 ohm A -> B</c>.</summary>
 internal sealed class LoudspeakerKind : PartKind
 {
@@ -24,23 +25,39 @@ internal sealed class LoudspeakerKind : PartKind
             return null;
         }
 
-        var ohms = dc.Value > 0 ? dc.Value : load ? nominal.Value : Estimated(nominal.Value, facts, context);
+        var ohms =
+            dc.Value > 0 ? dc.Value
+            : load ? nominal.Value
+            : Estimated(nominal.Value, facts, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new LoudspeakerPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            NominalOhms = nominal.Value,
-            DcOhms = ohms,
-            RatedWatts = watts.Value,
-            Description = Description.Of(load ? "load" : "speaker", Engineering.Format(nominal.Value, "ohm"), Description.Rating(watts.Value, "W")),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new LoudspeakerPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                NominalOhms = nominal.Value,
+                DcOhms = ohms,
+                RatedWatts = watts.Value,
+                Description = Description.Of(
+                    load ? "load" : "speaker",
+                    Engineering.Format(nominal.Value, "ohm"),
+                    Description.Rating(watts.Value, "W")
+                ),
+            }
+        );
     }
 
     private static double Estimated(double nominal, PartFacts facts, SheetContext context)
     {
-        context.Assume(facts.Designator, "dc resistance", Engineering.Format(0.8 * nominal, "ohm"), "0.8 of nominal, common practice, no source");
+        context.Assume(
+            facts.Designator,
+            "dc resistance",
+            Engineering.Format(0.8 * nominal, "ohm"),
+            "0.8 of nominal, common practice, no source"
+        );
         return 0.8 * nominal;
     }
 }

@@ -23,14 +23,18 @@ internal sealed class OpAmpKind : PartKind
         var pins = Pins.OfDevice(device);
         Pins.Tie(pins, facts, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new OpAmpPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Device = device,
-            RatedVolts = device.Limits.GetValueOrDefault("volts", double.NaN),
-            Description = type,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new OpAmpPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Device = device,
+                RatedVolts = device.Limits.GetValueOrDefault("volts", double.NaN),
+                Description = type,
+            }
+        );
     }
 }

@@ -39,5 +39,10 @@ internal static class PotControl
     }
 
     private static void Assume(string subject, bool trimmer, SheetContext context) =>
-        context.Assume(subject, "rotation", Engineering.Format(Middle * 100, "%"), trimmer ? "set on a bench, not known" : "no entry under controls");
+        context.Assume(
+            subject,
+            "rotation",
+            Engineering.Format(Middle * 100, "%"),
+            trimmer ? "set on a bench, not known" : "no entry under controls"
+        );
 }

@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Pot;
+
 /// <summary>Reads pots and trimmers: <c>VR1: pot 1M log VOLUME top=A wiper=B bottom=C</c>.</summary>
 internal sealed class PotKind : PartKind
 {
@@ -27,25 +28,35 @@ internal sealed class PotKind : PartKind
         var tolerance = facts.Tolerance(0.20, "pots, common practice, no source");
         var control = PotControl.Of(facts, trimmer, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new PotPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Ohms = value.Value,
-            Tolerance = tolerance,
-            Taper = taper,
-            ControlName = control.Name,
-            IsTrimmer = trimmer,
-            Rotation = control.Rotation,
-            RatedWatts = watts.Value,
-            Description = Description.Of(trimmer ? "trimmer" : "pot", Engineering.Drawing(value.Value), taper.ToString().ToLowerInvariant()),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new PotPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Ohms = value.Value,
+                Tolerance = tolerance,
+                Taper = taper,
+                ControlName = control.Name,
+                IsTrimmer = trimmer,
+                Rotation = control.Rotation,
+                RatedWatts = watts.Value,
+                Description = Description.Of(
+                    trimmer ? "trimmer" : "pot",
+                    Engineering.Drawing(value.Value),
+                    taper.ToString().ToLowerInvariant()
+                ),
+            }
+        );
     }
 
     private static Taper TaperOf(PartFacts facts, bool trimmer, SheetContext context)
     {
-        var said = facts.TakeText("taper")?.Text ?? facts.TakeWord("lin", "linear", "log", "logarithmic", "audio", "antilog", "anti-log", "revlog");
+        var said =
+            facts.TakeText("taper")?.Text
+            ?? facts.TakeWord("lin", "linear", "log", "logarithmic", "audio", "antilog", "anti-log", "revlog");
         switch (said)
         {
             case "log" or "logarithmic" or "audio":

@@ -23,22 +23,29 @@ internal sealed class RegulatorKind : PartKind
         var pins = InOrder(device);
         Pins.Tie(pins, facts, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new RegulatorPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Device = device,
-            RatedVolts = device.Limits.GetValueOrDefault("inputVolts", double.NaN),
-            RatedWatts = device.Limits.GetValueOrDefault("watts", double.NaN),
-            Description = type,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new RegulatorPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Device = device,
+                RatedVolts = device.Limits.GetValueOrDefault("inputVolts", double.NaN),
+                RatedWatts = device.Limits.GetValueOrDefault("watts", double.NaN),
+                Description = type,
+            }
+        );
     }
 
     private static List<PinPlan> InOrder(Device device)
     {
         var middle = device.Pinout.Any(p => p.Electrode == "adj") ? "adj" : "gnd";
         string[] order = ["in", middle, "out"];
-        return [.. order.Select((e, i) => new PinPlan(device.Pinout.FirstOrDefault(p => p.Electrode == e)?.Number ?? $"{i + 1}", e))];
+        return
+        [
+            .. order.Select((e, i) => new PinPlan(device.Pinout.FirstOrDefault(p => p.Electrode == e)?.Number ?? $"{i + 1}", e)),
+        ];
     }
 }

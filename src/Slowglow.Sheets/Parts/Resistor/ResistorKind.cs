@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Resistor;
+
 /// <summary>Reads resistors: <c>R1: 100k 1W 5% A -> B</c>.</summary>
 internal sealed class ResistorKind : PartKind
 {
@@ -23,30 +24,51 @@ internal sealed class ResistorKind : PartKind
         }
 
         Preferred.Check(value, facts.Designator, "R", context.Findings);
-        var tolerance = style == ResistorStyle.Carbon
-            ? facts.Tolerance(0.10, "carbon composition, common practice, no source")
-            : facts.Tolerance(0.05, "film or wirewound, common practice, no source");
+        var tolerance =
+            style == ResistorStyle.Carbon
+                ? facts.Tolerance(0.10, "carbon composition, common practice, no source")
+                : facts.Tolerance(0.05, "film or wirewound, common practice, no source");
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new ResistorPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Ohms = value.Value,
-            Tolerance = tolerance,
-            Style = style,
-            RatedWatts = watts.Value,
-            RatedVolts = volts.Value,
-            Description = Description.Of(Engineering.Drawing(value.Value), Description.Rating(watts.Value, "W")),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new ResistorPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Ohms = value.Value,
+                Tolerance = tolerance,
+                Style = style,
+                RatedWatts = watts.Value,
+                RatedVolts = volts.Value,
+                Description = Description.Of(Engineering.Drawing(value.Value), Description.Rating(watts.Value, "W")),
+            }
+        );
     }
 
     private static ResistorStyle Style(PartFacts facts)
     {
         var word = facts.TakeWord("film", "metal", "oxide", "carbon", "composition", "comp", "wirewound", "ww", "cement");
-        while (facts.TakeWord("film", "oxide", "composition", "comp", "resistor", "flameproof", "fusible", "metal-film", "carbon-film") is { } more)
+        while (
+            facts.TakeWord(
+                "film",
+                "oxide",
+                "composition",
+                "comp",
+                "resistor",
+                "flameproof",
+                "fusible",
+                "metal-film",
+                "carbon-film"
+            )
+                is { } more
+        )
         {
-            word = word == "carbon" && more is "film" ? "film" : word ?? (more.EndsWith("film", StringComparison.Ordinal) ? "film" : null);
+            word =
+                word == "carbon" && more is "film"
+                    ? "film"
+                    : word ?? (more.EndsWith("film", StringComparison.Ordinal) ? "film" : null);
         }
 
         return word switch

@@ -19,29 +19,46 @@ internal static class OutputTransformer
         var match = word is { } said ? ImpedanceMatch.Read(said.Text) : FromWindings(windings);
         if (match is null)
         {
-            var text = word is { } wrong ? $"'{wrong.Text}' is neither impedances nor a turns ratio" : "neither impedances nor a turns ratio";
-            context.Findings.Error(word?.Place ?? entry.Place, $"{entry.Designator}: {text}", "write output transformer 5k:8, or 25:1", entry.Designator);
+            var text = word is { } wrong
+                ? $"'{wrong.Text}' is neither impedances nor a turns ratio"
+                : "neither impedances nor a turns ratio";
+            context.Findings.Error(
+                word?.Place ?? entry.Place,
+                $"{entry.Designator}: {text}",
+                "write output transformer 5k:8, or 25:1",
+                entry.Designator
+            );
             return null;
         }
 
         if (match.IsRatioOnly)
         {
-            context.Assume(entry.Designator, "impedances", $"{Engineering.Format(match.Primary, "ohm")} to {Engineering.Format(match.Secondary, "ohm")}", "the ratio with an 8 ohm load");
+            context.Assume(
+                entry.Designator,
+                "impedances",
+                $"{Engineering.Format(match.Primary, "ohm")} to {Engineering.Format(match.Secondary, "ohm")}",
+                "the ratio with an 8 ohm load"
+            );
         }
 
         Complete(facts.Designator, match, windings, context);
         Winding[] finished = [.. windings.Select(w => w.Finish(1))];
-        return TransformerKind.Finish(facts, finished, context, ends => new TransformerPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            IsOutput = true,
-            Rating = watts.Value,
-            PrimaryImpedance = match.Primary,
-            Windings = finished,
-            Description = Description.Of("output transformer", word?.Text, Description.Rating(watts.Value, "W")),
-        });
+        return TransformerKind.Finish(
+            facts,
+            finished,
+            context,
+            ends => new TransformerPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                IsOutput = true,
+                Rating = watts.Value,
+                PrimaryImpedance = match.Primary,
+                Windings = finished,
+                Description = Description.Of("output transformer", word?.Text, Description.Rating(watts.Value, "W")),
+            }
+        );
     }
 
     private static Word? TakeRatio(PartEntry entry)
@@ -68,8 +85,24 @@ internal static class OutputTransformer
     {
         if (windings.Count == 0)
         {
-            windings.Add(new WindingPlan { Name = "P", Place = Place.None, IsPrimary = true, Pins = ["1", "2"] });
-            windings.Add(new WindingPlan { Name = "S", Place = Place.None, IsPrimary = false, Pins = ["3", "4"] });
+            windings.Add(
+                new WindingPlan
+                {
+                    Name = "P",
+                    Place = Place.None,
+                    IsPrimary = true,
+                    Pins = ["1", "2"],
+                }
+            );
+            windings.Add(
+                new WindingPlan
+                {
+                    Name = "S",
+                    Place = Place.None,
+                    IsPrimary = false,
+                    Pins = ["3", "4"],
+                }
+            );
         }
 
         // Turns said on some windings only cannot be weighed against impedances: the match then rules all of them.
@@ -87,7 +120,12 @@ internal static class OutputTransformer
             if (double.IsNaN(winding.Ohms))
             {
                 winding.Ohms = CopperShare * impedance / (winding.IsPrimary ? primaries : 1);
-                context.Assume(designator, $"resistance of winding {winding.Name}", Engineering.Format(winding.Ohms, "ohm"), Practice);
+                context.Assume(
+                    designator,
+                    $"resistance of winding {winding.Name}",
+                    Engineering.Format(winding.Ohms, "ohm"),
+                    Practice
+                );
             }
         }
     }

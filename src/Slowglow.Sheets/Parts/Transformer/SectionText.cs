@@ -20,9 +20,7 @@ internal static class SectionText
         }
 
         // Figures with a zero among them are marks on the taps; without one they are the sections themselves.
-        var sections = marks.Contains(0) || Rising(marks)
-            ? [.. marks.Zip(marks.Skip(1), (a, b) => Math.Abs(a - b))]
-            : marks;
+        var sections = marks.Contains(0) || Rising(marks) ? [.. marks.Zip(marks.Skip(1), (a, b) => Math.Abs(a - b))] : marks;
         return sections.All(v => v > 0) ? sections : null;
     }
 
@@ -47,7 +45,9 @@ internal static class SectionText
         var times = plain.IndexOf('x', StringComparison.OrdinalIgnoreCase);
         if (times > 0 && int.TryParse(plain[..times].Trim(), out var count) && count is > 1 and < 10)
         {
-            return QuantityText.TryRead(plain[(times + 1)..].Trim(), unit, out var each) ? [.. Enumerable.Repeat(each.Value, count)] : null;
+            return QuantityText.TryRead(plain[(times + 1)..].Trim(), unit, out var each)
+                ? [.. Enumerable.Repeat(each.Value, count)]
+                : null;
         }
 
         var pieces = plain.Split(['-', '\u2013'], StringSplitOptions.TrimEntries);

@@ -32,24 +32,39 @@ internal sealed class TransformerKind : PartKind
         rating = rating.IsGiven ? rating : facts.Take(Unit.Watt, "watts");
         if (windings.Count < 2)
         {
-            context.Findings.Error(entry.Place, $"{entry.Designator} needs a primary and a secondary under windings", "write windings: with pins, volts, amps, ohms of each", entry.Designator);
+            context.Findings.Error(
+                entry.Place,
+                $"{entry.Designator} needs a primary and a secondary under windings",
+                "write windings: with pins, volts, amps, ohms of each",
+                entry.Designator
+            );
             return null;
         }
 
         Regulation.EstimateOhms(entry.Designator, rating.Value, windings, context);
         Winding[] finished = [.. windings.Select(w => w.Finish(Regulation.Raise(entry.Designator, w, windings, context)))];
-        return Finish(facts, finished, context, ends => new TransformerPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Rating = rating.Value,
-            Windings = finished,
-            Description = Description.Of("transformer", Description.Rating(rating.Value, "VA")),
-        });
+        return Finish(
+            facts,
+            finished,
+            context,
+            ends => new TransformerPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Rating = rating.Value,
+                Windings = finished,
+                Description = Description.Of("transformer", Description.Rating(rating.Value, "VA")),
+            }
+        );
     }
 
-    internal static PartPlan Finish(PartFacts facts, Winding[] windings, SheetContext context, Func<IReadOnlyList<Pin>, Part> build)
+    internal static PartPlan Finish(
+        PartFacts facts,
+        Winding[] windings,
+        SheetContext context,
+        Func<IReadOnlyList<Pin>, Part> build
+    )
     {
         List<PinPlan> pins = [.. windings.SelectMany(w => w.Pins).Select(p => new PinPlan(p))];
         Pins.Tie(pins, facts, context);
@@ -68,13 +83,23 @@ internal sealed class TransformerKind : PartKind
                 return [];
             }
 
-            findings.Error(entry.Place, $"{entry.Designator} has no windings", "write windings: with pins, volts, amps, ohms of each", entry.Designator);
+            findings.Error(
+                entry.Place,
+                $"{entry.Designator} has no windings",
+                "write windings: with pins, volts, amps, ohms of each",
+                entry.Designator
+            );
             return null;
         }
 
         if (found.Value is not YamlMap map)
         {
-            findings.Error(found.Value.Place, $"{entry.Designator}: 'windings' holds {found.Value.Kind}", "write P: { pins: 1-2, volts: 230 V } and so on", entry.Designator);
+            findings.Error(
+                found.Value.Place,
+                $"{entry.Designator}: 'windings' holds {found.Value.Kind}",
+                "write P: { pins: 1-2, volts: 230 V } and so on",
+                entry.Designator
+            );
             return null;
         }
 

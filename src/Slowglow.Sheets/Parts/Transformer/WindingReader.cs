@@ -7,7 +7,19 @@ namespace Slowglow.Sheets.Parts.Transformer;
 /// <summary>Reads the entries under <c>windings:</c>.</summary>
 internal sealed class WindingReader(string designator, bool output, FindingList findings)
 {
-    private static readonly string[] Keys = ["pins", "volts", "amps", "ohms", "impedance", "turns", "ratio", "va", "watts", "note"];
+    private static readonly string[] Keys =
+    [
+        "pins",
+        "volts",
+        "amps",
+        "ohms",
+        "impedance",
+        "turns",
+        "ratio",
+        "va",
+        "watts",
+        "note",
+    ];
 
     internal List<WindingPlan> Read(YamlMap map)
     {
@@ -16,11 +28,21 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
         {
             if (windings.Exists(w => w.Name == entry.Key.Text))
             {
-                findings.Error(entry.Key.Place, $"{designator} has two windings '{entry.Key.Text}'", "give each a name of its own", designator);
+                findings.Error(
+                    entry.Key.Place,
+                    $"{designator} has two windings '{entry.Key.Text}'",
+                    "give each a name of its own",
+                    designator
+                );
             }
             else if (entry.Value is not YamlMap keys)
             {
-                findings.Error(entry.Value.Place, $"{designator}: winding {entry.Key.Text} holds {entry.Value.Kind}", "write { pins: 1-2, volts: 230 V }", designator);
+                findings.Error(
+                    entry.Value.Place,
+                    $"{designator}: winding {entry.Key.Text} holds {entry.Value.Kind}",
+                    "write { pins: 1-2, volts: 230 V }",
+                    designator
+                );
             }
             else if (One(entry.Key, keys, windings.Count == 0) is { } winding && DistinctPins(winding, windings))
             {
@@ -33,10 +55,17 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
 
     private bool DistinctPins(WindingPlan winding, List<WindingPlan> others)
     {
-        var twice = winding.Pins.FirstOrDefault(p => winding.Pins.Count(q => q == p) > 1 || others.Exists(o => o.Pins.Contains(p)));
+        var twice = winding.Pins.FirstOrDefault(p =>
+            winding.Pins.Count(q => q == p) > 1 || others.Exists(o => o.Pins.Contains(p))
+        );
         if (twice is not null)
         {
-            findings.Error(winding.Place, $"{designator}: pin {twice} stands twice in the windings", "each pin belongs to one winding", designator);
+            findings.Error(
+                winding.Place,
+                $"{designator}: pin {twice} stands twice in the windings",
+                "each pin belongs to one winding",
+                designator
+            );
         }
 
         return twice is null;
@@ -60,7 +89,12 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
         {
             if (good)
             {
-                findings.Error(name.Place, $"{designator}: winding {name.Text} has no pins", "write pins: 1-2, from start to finish", designator);
+                findings.Error(
+                    name.Place,
+                    $"{designator}: winding {name.Text} has no pins",
+                    "write pins: 1-2, from start to finish",
+                    designator
+                );
             }
 
             return null;
@@ -95,7 +129,12 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
                 return true;
             default:
                 var near = NearestWords.Suggestion(entry.Key.Text, Keys);
-                findings.Error(entry.Key.Place, $"{designator}: winding {winding.Name} has no use for '{entry.Key.Text}'", near.Length > 0 ? near : "keys here: pins, volts, amps, ohms", designator);
+                findings.Error(
+                    entry.Key.Place,
+                    $"{designator}: winding {winding.Name} has no use for '{entry.Key.Text}'",
+                    near.Length > 0 ? near : "keys here: pins, volts, amps, ohms",
+                    designator
+                );
                 return true;
         }
     }
@@ -141,7 +180,12 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
         if (winding.Sections.Count == 1 && sections > 1)
         {
             winding.Sections = [.. Enumerable.Repeat(winding.Sections[0] / sections, sections)];
-            findings.Note(winding.Place, $"{designator}: the volts of winding {winding.Name} are split evenly over its taps", "write them as on the drawing, e.g. 12-0-12 V", designator);
+            findings.Note(
+                winding.Place,
+                $"{designator}: the volts of winding {winding.Name} are split evenly over its taps",
+                "write them as on the drawing, e.g. 12-0-12 V",
+                designator
+            );
         }
 
         if (winding.Sections.Count == sections && winding.Sections.All(v => v > 0))
@@ -149,7 +193,12 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
             return true;
         }
 
-        findings.Error(winding.Place, $"{designator}: winding {winding.Name} has {winding.Pins.Count} pins, but its volts are for {winding.Sections.Count + 1}", "three pins go with 12-0-12 V, two with 12 V", designator);
+        findings.Error(
+            winding.Place,
+            $"{designator}: winding {winding.Name} has {winding.Pins.Count} pins, but its volts are for {winding.Sections.Count + 1}",
+            "three pins go with 12-0-12 V, two with 12 V",
+            designator
+        );
         return false;
     }
 

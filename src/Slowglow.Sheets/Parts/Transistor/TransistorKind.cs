@@ -23,21 +23,28 @@ internal sealed class TransistorKind : PartKind
         var pins = InOrder(device);
         Pins.Tie(pins, facts, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new TransistorPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Device = device,
-            RatedWatts = device.Limits.GetValueOrDefault("watts", double.NaN),
-            RatedVolts = device.Limits.GetValueOrDefault("volts", double.NaN),
-            Description = type,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new TransistorPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Device = device,
+                RatedWatts = device.Limits.GetValueOrDefault("watts", double.NaN),
+                RatedVolts = device.Limits.GetValueOrDefault("volts", double.NaN),
+                Description = type,
+            }
+        );
     }
 
     private static List<PinPlan> InOrder(Device device)
     {
         string[] order = device.Kind == DeviceKind.Bjt ? ["c", "b", "e"] : ["d", "g", "s"];
-        return [.. order.Select((e, i) => new PinPlan(device.Pinout.FirstOrDefault(p => p.Electrode == e)?.Number ?? $"{i + 1}", e))];
+        return
+        [
+            .. order.Select((e, i) => new PinPlan(device.Pinout.FirstOrDefault(p => p.Electrode == e)?.Number ?? $"{i + 1}", e)),
+        ];
     }
 }

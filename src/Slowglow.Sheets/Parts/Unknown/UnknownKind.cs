@@ -2,6 +2,7 @@ using Slowglow.Quantities;
 using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Unknown;
+
 /// <summary>Reads stand-ins: <c>X1: {is: unknown, between: [A, B], ohms: 47k}</c>.</summary>
 internal sealed class UnknownKind : PartKind
 {
@@ -21,13 +22,17 @@ internal sealed class UnknownKind : PartKind
         }
 
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new UnknownPart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Ohms = ohms.Value,
-            Description = Description.Of("unknown", Engineering.Format(ohms.Value, "ohm")),
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new UnknownPart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Ohms = ohms.Value,
+                Description = Description.Of("unknown", Engineering.Format(ohms.Value, "ohm")),
+            }
+        );
     }
 }

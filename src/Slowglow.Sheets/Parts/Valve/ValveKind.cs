@@ -23,15 +23,19 @@ internal sealed class ValveKind : PartKind
         var pins = Pins.OfDevice(device);
         Pins.Tie(pins, facts, context);
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new ValvePart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Device = device,
-            RatedWatts = device.Limits.GetValueOrDefault("anodeWatts", double.NaN),
-            RatedVolts = device.Limits.GetValueOrDefault("anodeVolts", double.NaN),
-            Description = type,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new ValvePart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Device = device,
+                RatedWatts = device.Limits.GetValueOrDefault("anodeWatts", double.NaN),
+                RatedVolts = device.Limits.GetValueOrDefault("anodeVolts", double.NaN),
+                Description = type,
+            }
+        );
     }
 }

@@ -15,12 +15,16 @@ internal sealed class WireKind : PartKind
         var pins = Pins.Two(facts, context);
         var word = facts.TakeWord("wire", "link", "jumper", "strap") ?? "wire";
         facts.ReportRest();
-        return new PartPlan(entry, pins, ends => new WirePart
-        {
-            Designator = entry.Designator,
-            Place = entry.Place,
-            Pins = ends,
-            Description = word,
-        });
+        return new PartPlan(
+            entry,
+            pins,
+            ends => new WirePart
+            {
+                Designator = entry.Designator,
+                Place = entry.Place,
+                Pins = ends,
+                Description = word,
+            }
+        );
     }
 }

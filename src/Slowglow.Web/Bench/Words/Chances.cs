@@ -27,5 +27,6 @@ public static class Chances
         };
 
     /// <summary>Length of a bar, 0 to 100.</summary>
-    public static string Bar(double probability) => Math.Clamp(probability * 100, 0.5, 100).ToString("0.0", CultureInfo.InvariantCulture);
+    public static string Bar(double probability) =>
+        Math.Clamp(probability * 100, 0.5, 100).ToString("0.0", CultureInfo.InvariantCulture);
 }

@@ -6,14 +6,19 @@ namespace Slowglow.Web.Bench.Words;
 public static class Days
 {
     /// <summary>"2 Nov 2026".</summary>
-    public static string Say(DateTimeOffset time, TimeProvider clock) => Local(time, clock).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    public static string Say(DateTimeOffset time, TimeProvider clock) =>
+        Local(time, clock).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 
     /// <summary>"2 Nov 2026, 14:05"; the day alone where no time was noted.</summary>
     public static string SayTime(DateTimeOffset time, TimeProvider clock)
     {
         var local = Local(time, clock);
-        return local.ToString(local.TimeOfDay == TimeSpan.Zero ? "d MMM yyyy" : "d MMM yyyy, HH:mm", CultureInfo.InvariantCulture);
+        return local.ToString(
+            local.TimeOfDay == TimeSpan.Zero ? "d MMM yyyy" : "d MMM yyyy, HH:mm",
+            CultureInfo.InvariantCulture
+        );
     }
 
-    private static DateTimeOffset Local(DateTimeOffset time, TimeProvider clock) => TimeZoneInfo.ConvertTime(time, clock.LocalTimeZone);
+    private static DateTimeOffset Local(DateTimeOffset time, TimeProvider clock) =>
+        TimeZoneInfo.ConvertTime(time, clock.LocalTimeZone);
 }

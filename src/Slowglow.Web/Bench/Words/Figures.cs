@@ -7,11 +7,14 @@ namespace Slowglow.Web.Bench.Words;
 public static class Figures
 {
     /// <summary>"181 V"; a dash when there is no figure.</summary>
-    public static string Value(double value, string unit, int digits = 3) => double.IsFinite(value) ? Engineering.Format(value, unit, digits) : "-";
+    public static string Value(double value, string unit, int digits = 3) =>
+        double.IsFinite(value) ? Engineering.Format(value, unit, digits) : "-";
 
     /// <summary>"168 V to 195 V".</summary>
     public static string Band(double low, double high, string unit) =>
-        double.IsFinite(low) && double.IsFinite(high) ? $"{Engineering.Format(low, unit)} to {Engineering.Format(high, unit)}" : "";
+        double.IsFinite(low) && double.IsFinite(high)
+            ? $"{Engineering.Format(low, unit)} to {Engineering.Format(high, unit)}"
+            : "";
 
     /// <summary>What stands in the place of a figure.</summary>
     public static string Without(AnswerKind kind) =>

@@ -26,10 +26,12 @@ public static class TimelineWords
         {
             BookedIn booked => booked.Complaint,
             ComplaintChanged changed => changed.Complaint,
-            SetupDescribed described => $"{described.Name}: {(described.Keys.Length == 0 ? "as the sheet stands" : described.Keys)}",
+            SetupDescribed described =>
+                $"{described.Name}: {(described.Keys.Length == 0 ? "as the sheet stands" : described.Keys)}",
             SetupChosen chosen => chosen.Setup,
             ReadingTaken taken => $"{taken.Line} ({taken.Setup})",
-            ReadingWithdrawn withdrawn => all.OfType<ReadingTaken>().FirstOrDefault(r => r.Sequence == withdrawn.Reading)?.Line ?? "",
+            ReadingWithdrawn withdrawn => all.OfType<ReadingTaken>().FirstOrDefault(r => r.Sequence == withdrawn.Reading)?.Line
+                ?? "",
             StateChanged changed => JobStateWords.Say(changed.State),
             NoteWritten note => note.Text,
             _ => "",

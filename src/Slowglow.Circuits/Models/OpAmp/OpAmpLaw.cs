@@ -26,6 +26,7 @@ internal sealed class OpAmpLaw : Law
         Stuck,
     }
 
+    private const double CrossoverAmps = 1e-5;
     private const int Positive = 0;
     private const int Negative = 1;
     private const int Out = 2;
@@ -68,12 +69,12 @@ internal sealed class OpAmpLaw : Law
         slopes[(Out * 4) + Out] = siemens;
         slopes[(Out * 4) + Supply] = -bySupply * siemens;
 
-        // What flows out of the output comes in at v+.
-        var sourcing = Vector256.LessThan(output, Lanes.Zero);
-        currents[Supply] = (constants[(int)Constant.StandingAmps] * awake) - Lanes.Choose(sourcing, output, Lanes.Zero);
+        // What flows out of the output comes in at v+, what flows in leaves at v-; the change-over is rounded.
+        var sourced = CrossoverAmps * Lanes.SoftPlus(output * (-1 / CrossoverAmps), out var sourcing);
+        currents[Supply] = (constants[(int)Constant.StandingAmps] * awake) + sourced;
         for (var q = 0; q < 4; q++)
         {
-            slopes[(Supply * 4) + q] = -Lanes.Choose(sourcing, slopes[(Out * 4) + q], Lanes.Zero);
+            slopes[(Supply * 4) + q] = -sourcing * slopes[(Out * 4) + q];
         }
 
         slopes[(Supply * 4) + Supply] += constants[(int)Constant.StandingAmps] * awakeSlope;

@@ -4,7 +4,7 @@ namespace Slowglow.Circuits.Models;
 internal static class Severities
 {
     /// <summary>Factors on a resistance that has drifted up.</summary>
-    public static readonly double[] Up = [1.5, 2.5, 5, 12];
+    public static readonly double[] Up = [1.5, 2.2, 3.3, 5, 8, 15];
 
     /// <summary>Factors on a value that has drifted down.</summary>
     public static readonly double[] Down = [0.6, 0.3];

@@ -108,6 +108,13 @@ internal sealed class WorldSolver(Circuit circuit)
             for (var k = 0; k < worlds.Count && !last; k++)
             {
                 var across = InletAmps(worlds[k]) * ohms[k];
+                if (!double.IsFinite(across))
+                {
+                    // This round did not settle: start the next from the guess, with the lamp as it is.
+                    (worlds[k].States, worlds[k].End) = ([], []);
+                    continue;
+                }
+
                 var next = LimiterLamp.Ohms(worlds[k].Setup.LimiterWatts!.Value, rated, across);
                 ohms[k] = Math.Sqrt(ohms[k] * next);
             }

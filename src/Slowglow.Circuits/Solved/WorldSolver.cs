@@ -8,7 +8,7 @@ internal sealed class WorldSolver(Circuit circuit)
 {
     /// <summary>Steps of a mains cycle.</summary>
     public const int MainsSteps = 120;
-    private const int LampRounds = 8;
+    private const int LampRounds = 6;
 
     private readonly Lock healthyLock = new();
     private readonly Dictionary<string, WorldState> healthy = [];

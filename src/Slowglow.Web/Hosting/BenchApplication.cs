@@ -32,6 +32,7 @@ internal static class BenchApplication
         var app = builder.Build();
         app.UseHostFiltering();
         app.Use(AddSafeHeaders);
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         EmbeddedAssets.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();

@@ -33,8 +33,9 @@ public sealed class BenchPageTests(Chromium chromium)
 
         await Expect(person.Said).ToContainTextAsync("Stored");
         await Expect(person.Line).ToHaveValueAsync("");
-        await Expect(person.Point(Combo.Cathode).First).ToContainTextAsync("low");
+        await Expect(person.Point(Combo.Cathode).First).ToContainTextAsync("0 V");
         await person.SettledAsync();
+        await Expect(person.Point(Combo.Cathode).First).ToContainTextAsync("low");
         Assert.NotEqual(before, await person.RankingAsync());
     }
 

@@ -16,12 +16,22 @@ internal sealed partial class BenchProcess : IAsyncDisposable
 
     public string Url { get; }
 
+    /// <summary>Built beside this project, in the same configuration.</summary>
+    private static string Command
+    {
+        get
+        {
+            var here = new DirectoryInfo(AppContext.BaseDirectory);
+            var root = here.Parent!.Parent!.Parent!.Parent!.Parent!.FullName;
+            return Path.Combine(root, "src", "Slowglow.Cli", "bin", here.Parent.Name, here.Name, "slowglow.dll");
+        }
+    }
+
     public int Port => new Uri(Url).Port;
 
     /// <summary>Starts <c>slowglow bench</c> and waits until it says its address.</summary>
     public static async Task<BenchProcess> StartAsync(string databasePath, int port)
     {
-        var command = Path.Combine(AppContext.BaseDirectory, "slowglow.dll");
         var start = new ProcessStartInfo("dotnet")
         {
             RedirectStandardOutput = true,
@@ -29,7 +39,7 @@ internal sealed partial class BenchProcess : IAsyncDisposable
             // Anywhere but the program's folder: the page must not depend on where one stands.
             WorkingDirectory = Path.GetTempPath(),
         };
-        foreach (var word in new[] { "exec", command, "bench", "--port", $"{port}", "--data", databasePath, "--no-browser" })
+        foreach (var word in new[] { "exec", Command, "bench", "--port", $"{port}", "--data", databasePath, "--no-browser" })
         {
             start.ArgumentList.Add(word);
         }

@@ -1,7 +1,7 @@
 using Microsoft.Playwright;
 
 // One bench at a time: solving already takes every core there is.
-[assembly: CollectionBehavior(DisableTestParallelization = true)]
+[assembly: Xunit.v3.Parallelization(Mode = Xunit.Sdk.ParallelMode.None)]
 [assembly: AssemblyFixture(typeof(Slowglow.Browser.Tests.Browsing.Chromium))]
 
 namespace Slowglow.Browser.Tests.Browsing;

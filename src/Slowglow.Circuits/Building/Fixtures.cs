@@ -12,6 +12,11 @@ internal sealed class Fixtures
 
     /// <summary>Siemens that hold a rectified rail at its mean while a signal is followed.</summary>
     public const double HoldSiemens = 1e3;
+
+    /// <summary>
+    /// Holds the unplugged mains side: beyond any ohmmeter, yet tight enough that ohms within it do not drown in those to chassis.
+    /// </summary>
+    private const double IslandSiemens = 2e-9;
     private readonly List<(int Slot, double Siemens)> whenOn = [];
     private int mainsSlot = -1;
     private int swingSlot = -1;
@@ -107,7 +112,7 @@ internal sealed class Fixtures
             slots[swingSlot] = on ? Math.Sqrt(2) * (setup.MainsVolts ?? sheet.Mains.Volts) : 0;
             foreach (var (slot, siemens) in whenOn)
             {
-                slots[slot] = on ? siemens : CircuitBuilder.OpenSiemens;
+                slots[slot] = on ? siemens : IslandSiemens;
             }
         }
 

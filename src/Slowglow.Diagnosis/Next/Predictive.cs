@@ -1,5 +1,6 @@
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Likelihood;
+using Slowglow.Sheets.Readings;
 
 namespace Slowglow.Diagnosis.Next;
 
@@ -71,7 +72,7 @@ internal sealed class Predictive
         int cures,
         Broad none,
         double pNone,
-        Func<double, double> overload
+        Probe probe
     )
     {
         var edges = EdgesOf(predictions, active);
@@ -83,14 +84,14 @@ internal sealed class Predictive
             if (predictions[i] is { } prediction)
             {
                 covered += active[i].Probability;
-                Fill(bins, prediction, edges, none, overload);
+                Fill(bins, prediction, edges, none, probe);
                 for (var b = 0; b < bins.Length; b++)
                 {
                     chances[active[i].Cure, b] += active[i].Probability * bins[b];
                 }
             }
         }
-        FillBroad(bins, edges, none, Math.Exp(none.LogOverload()));
+        FillBroad(bins, edges, none, OpenUnknown(probe, none));
         for (var b = 0; b < bins.Length; b++)
         {
             chances[cures - 1, b] += pNone * bins[b];
@@ -98,19 +99,15 @@ internal sealed class Predictive
         return new(edges, chances, covered);
     }
 
-    private static void Fill(double[] bins, Prediction prediction, double[] edges, Broad none, Func<double, double> overload)
+    private static void Fill(double[] bins, Prediction prediction, double[] edges, Broad none, Probe probe)
     {
-        if (prediction.Kind is AnswerKind.Overload or AnswerKind.Floating)
-        {
-            FillBroad(bins, edges, none, 0.97);
-            return;
-        }
         if (!prediction.HasFigure)
         {
-            FillBroad(bins, edges, none, Math.Exp(none.LogOverload()));
+            var isOpen = prediction.Kind is AnswerKind.Overload or AnswerKind.Floating && CanOverload(probe);
+            FillBroad(bins, edges, none, isOpen ? 0.97 : OpenUnknown(probe, none));
             return;
         }
-        var open = overload(prediction.Mean);
+        var open = CanOverload(probe) ? OverloadOdds.OfFigure(probe, prediction.Mean) : 0;
         double before = 0;
         for (var e = 0; e < edges.Length; e++)
         {
@@ -125,6 +122,11 @@ internal sealed class Predictive
         bins[edges.Length] = (1 - open) * (1 - before);
         bins[edges.Length + 1] = open;
     }
+
+    /// <summary>Only ohms and the diode test have an overload; a volts range shows something on a net that nothing holds.</summary>
+    private static bool CanOverload(Probe probe) => probe.Kind is ProbeKind.Ohm or ProbeKind.Diode;
+
+    private static double OpenUnknown(Probe probe, Broad none) => CanOverload(probe) ? Math.Exp(none.LogOverload()) : 0;
 
     private static void FillBroad(double[] bins, double[] edges, Broad none, double open)
     {

@@ -71,6 +71,7 @@ internal sealed class ReadingChoice
                         p,
                         PredictiveOf(bench, p).Bits(),
                         cost.Minutes(probe, bench.Setup),
+                        cost.WeighedMinutes(probe, bench.Setup),
                         cost.RiskMinutes(probe, bench.Setup, volts),
                         cost.Risk(probe, bench.Setup, volts)
                     );
@@ -96,7 +97,7 @@ internal sealed class ReadingChoice
             cures.Count + 2,
             broad,
             posterior.None,
-            scaled => probe.Kind is ProbeKind.Ohm or ProbeKind.Diode ? OverloadOdds.OfFigure(probe, scaled) : 0
+            probe
         );
     }
 

@@ -13,6 +13,7 @@ namespace Slowglow.Diagnosis.Next;
 internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn, double chanceOfOverload)
 {
     private const double Touch = 1;
+    private const double Thought = 0.7;
     private const double ChangeSetup = 3;
     private const double ChangeChannel = 1;
     private const double PullValve = 0.5;
@@ -26,8 +27,17 @@ internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn
     private readonly HashSet<string> mains = MainsSide.Of(sheet);
 
     /// <summary>Minutes of work.</summary>
-    public double Minutes(Probe probe, Setup setup) =>
-        Touch + Math.Max(Access(probe.Red), Access(probe.Black)) + Change(setup) + (NeedsGenerator(probe) ? Generator : 0);
+    public double Minutes(Probe probe, Setup setup) => AtThePoint(probe) + Changeover(probe, setup);
+
+    /// <summary>
+    /// Minutes as the choice reckons them: a changeover serves the readings after it too, so half of it is charged to this one, and every reading
+    /// costs the time to note it and think.
+    /// </summary>
+    public double WeighedMinutes(Probe probe, Setup setup) => Thought + AtThePoint(probe) + Changeover(probe, setup) / 2;
+
+    private double AtThePoint(Probe probe) => Touch + Math.Max(Access(probe.Red), Access(probe.Black));
+
+    private double Changeover(Probe probe, Setup setup) => Change(setup) + (NeedsGenerator(probe) ? Generator : 0);
 
     /// <summary>Minutes that one would work longer to avoid the risk.</summary>
     public double RiskMinutes(Probe probe, Setup setup, double volts)

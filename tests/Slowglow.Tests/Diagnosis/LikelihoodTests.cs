@@ -9,6 +9,7 @@ namespace Slowglow.Tests.Diagnosis;
 
 public sealed class LikelihoodTests
 {
+    private static readonly Probe Ohms = new("R1", "A", "B", ProbeKind.Ohm);
     private static readonly Probe Volts = new("A", "A", NetTable.Ground, ProbeKind.Dc);
 
     /// <summary>Percentage points of Student's t for five degrees of freedom, as any printed table has them (from memory).</summary>
@@ -68,7 +69,7 @@ public sealed class LikelihoodTests
     [Fact]
     public void A_reading_that_splits_two_even_cures_is_worth_one_bit()
     {
-        var bits = Bits(new(AnswerKind.Value, 10, 0.1), new(AnswerKind.Value, 20, 0.1));
+        var bits = Bits(new(AnswerKind.Value, 10, 0.1), new(AnswerKind.Value, 20, 0.1), Volts);
 
         Assert.InRange(bits, 0.97, 1.0);
     }
@@ -76,18 +77,18 @@ public sealed class LikelihoodTests
     [Fact]
     public void A_reading_that_both_cures_foresee_alike_is_worth_nothing()
     {
-        Assert.Equal(0, Bits(new(AnswerKind.Value, 10, 0.1), new(AnswerKind.Value, 10, 0.1)), 6);
+        Assert.Equal(0, Bits(new(AnswerKind.Value, 10, 0.1), new(AnswerKind.Value, 10, 0.1), Volts), 6);
     }
 
     [Fact]
     public void Overload_against_a_figure_is_worth_nearly_a_bit()
     {
-        Assert.InRange(Bits(new(AnswerKind.Overload, 0, 0), new(AnswerKind.Value, 10, 0.1)), 0.75, 1.0);
+        Assert.InRange(Bits(new(AnswerKind.Overload, 0, 0), new(AnswerKind.Value, 10, 0.1), Ohms), 0.75, 1.0);
     }
 
-    private static double Bits(Prediction a, Prediction b)
+    private static double Bits(Prediction a, Prediction b, Probe probe)
     {
         var broad = new Broad(Volts, new(AnswerKind.Value, 50, 1), 100);
-        return Predictive.Of([a, b], [new(1, 0, 0.5), new(2, 1, 0.5)], 3, broad, 0, _ => 0).Bits();
+        return Predictive.Of([a, b], [new(1, 0, 0.5), new(2, 1, 0.5)], 3, broad, 0, probe).Bits();
     }
 }

@@ -8,7 +8,6 @@ internal sealed class Deck
     private readonly Dictionary<string, string> nodes = [];
     private readonly List<string> cards = [];
     private readonly List<string> coils = [];
-    private readonly HashSet<string> free = [];
     private int count;
 
     /// <summary>Nets known so far, with their nodes; chassis and neutral are node 0.</summary>
@@ -16,9 +15,6 @@ internal sealed class Deck
 
     /// <summary>Names of the inductors, whose currents are states.</summary>
     public IReadOnlyList<string> Coils => coils;
-
-    /// <summary>Nodes that must find their own start: an inductance ties them to another node there.</summary>
-    public IReadOnlySet<string> Free => free;
 
     public IReadOnlyList<string> Cards => cards;
 
@@ -41,6 +37,9 @@ internal sealed class Deck
         return node;
     }
 
+    /// <summary>True for a net of the sheet, false for a node inside a part.</summary>
+    public static bool IsNet(string name) => !name.Contains('#', StringComparison.Ordinal);
+
     /// <summary>A node inside a part; its name holds a #, which no net of a sheet does.</summary>
     public string Inner(string part, string what) => Node($"{part}#{what}");
 
@@ -53,7 +52,6 @@ internal sealed class Deck
     public void Coil(string name, string a, string b, double henries)
     {
         coils.Add("l" + name.ToLowerInvariant());
-        free.Add(a);
         Card($"l{name} {a} {b} {henries:R}");
     }
 

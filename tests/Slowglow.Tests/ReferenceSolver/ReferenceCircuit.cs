@@ -26,6 +26,9 @@ internal sealed class ReferenceCircuit
     /// <summary>27 C less a little, where kT/q is our solver's 25.852 mV; steps by the grid asked for rather than by estimated error.</summary>
     private const string Options =
         ".options temp=26.85 tnom=26.85 reltol=1e-6 abstol=1e-9 vntol=1e-6 trtol=1e4 gmin=1e-12 itl4=100 itl1=500 method=gear";
+
+    /// <summary>What our solver takes the outlet for.</summary>
+    private const double MainsOhms = 0.4;
     private readonly Dictionary<string, string> coreOfCoil;
 
     public ReferenceCircuit(Sheet sheet, Setup setup, IReadOnlyList<Fault> faults)
@@ -46,7 +49,9 @@ internal sealed class ReferenceCircuit
             .Parts.OfType<TransformerPart>()
             .ToDictionary(TransformerCards.CoilOf, t => Deck.Inner(t.Designator, TransformerCards.Core));
         var peak = Bench.MainsVolts * Math.Sqrt(2);
-        Deck.Card($"vmains {Deck.Node(NetTable.Live)} 0 sin(0 {peak:R} {Bench.Frequency:R})");
+        var outlet = Deck.Inner("MAINS", "outlet");
+        Deck.Card($"vmains {outlet} 0 sin(0 {peak:R} {Bench.Frequency:R})");
+        Deck.Resistor("mains", outlet, Deck.Node(NetTable.Live), MainsOhms);
     }
 
     public Deck Deck { get; } = new();
@@ -73,15 +78,15 @@ internal sealed class ReferenceCircuit
     }
 
     /// <summary>
-    /// The deck as text, for one run that starts from a state. A core's magnetising current is set through the hundredth of an ohm in series with
-    /// it. The tick makes the solver's steps fall alike in every cycle, so that rounding does not pass for movement.
+    /// The deck as text, for one run that starts from a state: only nets are held, what is inside parts finds its own start. A core's
+    /// magnetising current is set through the hundredth of an ohm in series with it. The tick makes the solver's steps fall alike in every
+    /// cycle, so that rounding does not pass for movement.
     /// </summary>
     public IReadOnlyList<string> Text(CircuitState start)
     {
         List<string> lines = ["slowglow reference", .. Deck.Cards];
         var cores = start.CoilAmps.Where(c => coreOfCoil.ContainsKey(c.Key)).ToDictionary(c => coreOfCoil[c.Key], c => c.Value);
-        var held = start.NodeVolts.Where(v => !Deck.Free.Contains(v.Key) && !cores.ContainsKey(v.Key));
-        lines.AddRange(held.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
+        lines.AddRange(start.NodeVolts.Select(v => FormattableString.Invariant($".ic v({v.Key})={v.Value:R}")));
         lines.AddRange(
             cores.Select(c => FormattableString.Invariant($".ic v({c.Key})={c.Value * TransformerCards.MagnetisingOhms:R}"))
         );

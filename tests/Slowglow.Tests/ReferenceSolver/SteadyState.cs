@@ -11,16 +11,22 @@ internal sealed class SteadyState
 
     /// <summary>Or by this much: with the same time constants the rest is within a millivolt.</summary>
     private const double DriftVolts = 4e-5;
+
+    /// <summary>Movement is judged over this many cycles, so that rounding counts for less.</summary>
+    private const int Stride = 4;
     private const int StepsPerCycle = 100;
+    private const int CorrectingPasses = 4;
     private readonly ReferenceCircuit circuit;
     private readonly int cyclesPerRun;
     private readonly double period;
+    private readonly HashSet<string> loose;
 
-    public SteadyState(ReferenceCircuit circuit, int cyclesPerRun = 5)
+    public SteadyState(ReferenceCircuit circuit, int cyclesPerRun = Stride + 2)
     {
         this.circuit = circuit;
         this.cyclesPerRun = cyclesPerRun;
         period = 1 / circuit.Bench.Frequency;
+        loose = LooseNets.Of(circuit.Bench.Sheet);
     }
 
     /// <summary>Mean and ripple of every net over the last cycle.</summary>
@@ -34,7 +40,7 @@ internal sealed class SteadyState
     public string Restless { get; private set; } = "";
 
     /// <summary>Settles from everything discharged but the core, as it stands at the zero crossing.</summary>
-    public bool SettleFromRest(int mostCycles = 1000) =>
+    public bool SettleFromRest(int mostCycles = 400) =>
         Settle(
             CircuitState.Rest with
             {
@@ -47,24 +53,26 @@ internal sealed class SteadyState
     /// Settles from mean volts by net; what is inside parts finds its own start. A few cycles tell how far each net stands from its mean at the
     /// zero crossing, where the runs begin.
     /// </summary>
-    public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 400)
+    public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 160)
     {
         var start = circuit.Deck.Nodes.Where(n => means.ContainsKey(n.Key)).ToDictionary(n => n.Value, n => means[n.Key]);
         State = new CircuitState(start, circuit.Magnetised(rms));
-        for (var pass = 0; pass < 2; pass++)
+        for (var pass = 0; pass < CorrectingPasses; pass++)
         {
             Run(2);
-            State = State with
-            {
-                NodeVolts = circuit.Deck.Nodes.ToDictionary(n => n.Value, n => Corrected(n.Key, n.Value, means)),
-            };
+            State = State with { NodeVolts = Corrected(means) };
         }
 
         return Settle(State, mostCycles);
     }
 
-    private double Corrected(string net, string node, IReadOnlyDictionary<string, double> means) =>
-        State.NodeVolts[node] + (means.TryGetValue(net, out var mean) ? mean - Figures[net].Mean : 0);
+    private Dictionary<string, double> Corrected(IReadOnlyDictionary<string, double> means) =>
+        circuit
+            .Deck.Nodes.Where(n => Deck.IsNet(n.Key))
+            .ToDictionary(
+                n => n.Value,
+                n => State.NodeVolts[n.Value] + (means.TryGetValue(n.Key, out var mean) ? mean - Figures[n.Key].Mean : 0)
+            );
 
     private bool Settle(CircuitState start, int mostCycles)
     {
@@ -94,7 +102,7 @@ internal sealed class SteadyState
         Cycles += cycles;
         Note(vectors, time, end);
         State = new CircuitState(
-            deck.Nodes.Values.ToDictionary(n => n, n => vectors[n][^1]),
+            deck.Nodes.Where(n => Deck.IsNet(n.Key)).ToDictionary(n => n.Value, n => vectors[n.Value][^1]),
             deck.Coils.ToDictionary(c => c, c => vectors[c + "#branch"][^1])
         );
     }
@@ -106,10 +114,13 @@ internal sealed class SteadyState
         foreach (var (net, node) in circuit.Deck.Nodes)
         {
             var last = CycleFigures.Of(time, vectors[node], end - period, end);
-            var before = CycleFigures.Of(time, vectors[node], end - (2 * period), end - period);
+            var then = Math.Max(end - (Stride * period), period);
+            var before = CycleFigures.Of(time, vectors[node], then - period, then);
             Figures[net] = last;
-            var moved = Math.Abs(last.Mean - before.Mean) / (DriftVolts + (DriftFraction * (Math.Abs(last.Mean) + last.Ripple)));
-            if (moved > worst && !net.Contains('#', StringComparison.Ordinal))
+            var allowed =
+                Math.Round((end - then) / period) * (DriftVolts + (DriftFraction * (Math.Abs(last.Mean) + last.Ripple)));
+            var moved = Math.Abs(last.Mean - before.Mean) / allowed;
+            if (moved > worst && Deck.IsNet(net) && !loose.Contains(net))
             {
                 (worst, Restless) = (moved, net);
             }

@@ -11,7 +11,7 @@ public static class FaultWords
         var who = fault.Where.Length switch
         {
             0 => fault.Part,
-            1 when char.IsDigit(fault.Where[0]) => $"{fault.Part} section {fault.Where}",
+            _ when char.IsDigit(fault.Where[0]) => $"{fault.Part} section {fault.Where}",
             _ => $"{fault.Part} {fault.Where}",
         };
         return $"{who} {SayMode(fault.Mode, fault.Severity)}";

@@ -66,7 +66,7 @@ internal static unsafe class NgSpice
         if (!NativeLibrary.TryLoad(NgSpiceNative.Library, out _))
         {
             throw new InvalidOperationException(
-                "The reference solver is missing: install Debian's package libngspice0 (tests/install.sh does) and run the tests again."
+                "The reference solver is missing: install Debian's package libngspice0 (./test.sh does) and run the tests again."
             );
         }
 

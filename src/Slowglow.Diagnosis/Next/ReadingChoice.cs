@@ -91,14 +91,7 @@ internal sealed class ReadingChoice
         }
         var probe = bench.Block.Probes[p];
         var broad = new Broad(probe, bench.Block.Alone(0, p), knowledge.Answers.Reach);
-        return Predictive.Of(
-            predictions,
-            active,
-            cures.Count + 2,
-            broad,
-            posterior.None,
-            probe
-        );
+        return Predictive.Of(predictions, active, cures.Count + 2, broad, posterior.None, probe);
     }
 
     /// <summary>What the leading stories would show, in words that the proposal can quote.</summary>

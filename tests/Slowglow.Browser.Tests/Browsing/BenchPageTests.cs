@@ -16,7 +16,7 @@ public sealed class BenchPageTests(Chromium chromium)
         await Expect(person.Page.Locator(".cautions")).ToContainTextAsync("can kill");
         await person.SettledAsync();
         Assert.NotEmpty(await person.RankingAsync());
-        await Expect(person.Page.Locator(".next").First).ToBeVisibleAsync();
+        await Expect(person.Suspects.First).ToContainTextAsync("R10");
         await Expect(person.Page.Locator(".channel .sentences")).ToHaveCountAsync(2);
     }
 
@@ -83,7 +83,9 @@ public sealed class BenchPageTests(Chromium chromium)
         await using var someone = await chromium.SomeoneAsync();
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
+        await person.Point(Combo.Anode).First.GetByRole(AriaRole.Button).ClickAsync();
         var next = person.Page.Locator(".next").First;
+        await Expect(next).ToBeVisibleAsync(new() { Timeout = 60_000 });
         var where = await next.GetAttributeAsync("data-where");
 
         await next.GetByRole(AriaRole.Button, new() { NameRegex = new("Take it") }).ClickAsync();

@@ -5,7 +5,7 @@ namespace Slowglow.Browser.Tests.Browsing;
 
 public sealed class BenchSettingsTests(Chromium chromium)
 {
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Complaint_can_be_put_differently()
     {
         await using var bench = await BenchUnderTest.StartAsync();
@@ -20,7 +20,7 @@ public sealed class BenchSettingsTests(Chromium chromium)
         await Expect(person.Page.Locator(".timeline")).ToContainTextAsync("Complaint changed");
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task New_setup_changes_what_points_should_read()
     {
         await using var bench = await BenchUnderTest.StartAsync();
@@ -37,7 +37,7 @@ public sealed class BenchSettingsTests(Chromium chromium)
         await Expect(person.Page.Locator(".stale")).ToHaveCountAsync(0);
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Setup_that_makes_no_sense_says_so_and_keeps_the_text()
     {
         await using var bench = await BenchUnderTest.StartAsync();
@@ -50,7 +50,7 @@ public sealed class BenchSettingsTests(Chromium chromium)
         await Expect(person.Page.Locator("#setup-keys")).ToHaveValueAsync("mains: lots");
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Words_of_the_shop_change_every_open_page()
     {
         await using var bench = await BenchUnderTest.StartAsync();

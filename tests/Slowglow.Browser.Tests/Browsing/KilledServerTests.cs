@@ -7,7 +7,7 @@ public sealed class KilledServerTests(Chromium chromium)
     /// <summary>A process that starts while another one is solving on a small machine.</summary>
     private const int StartingMilliseconds = 60_000;
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Killed_server_comes_back_to_the_same_state_and_so_does_the_open_page()
     {
         var folder = Directory.CreateTempSubdirectory("slowglow-killed-").FullName;

@@ -7,7 +7,7 @@ public sealed class LooksTests(Chromium chromium)
 {
     private static readonly string Pictures = Path.Combine(AppContext.BaseDirectory, "pictures");
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData(1440, ColorScheme.Light)]
     [InlineData(1440, ColorScheme.Dark)]
     [InlineData(820, ColorScheme.Light)]
@@ -26,7 +26,7 @@ public sealed class LooksTests(Chromium chromium)
         }
     }
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("", ColorScheme.Light)]
     [InlineData("", ColorScheme.Dark)]
     [InlineData("/jobs", ColorScheme.Light)]
@@ -52,7 +52,7 @@ public sealed class LooksTests(Chromium chromium)
         );
     }
 
-    [Fact(Explicit = true)]
+    [Fact]
     public async Task Nothing_is_fetched_from_outside()
     {
         await using var bench = await BenchUnderTest.StartAsync();

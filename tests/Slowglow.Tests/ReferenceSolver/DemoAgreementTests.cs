@@ -20,7 +20,7 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
     private const double FloorVolts = 0.003;
     private const int RandomFaults = 100;
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("kittiwake-15", 1501)]
     [InlineData("saltmarsh-lm2", 1502)]
     [InlineData("heronsgate-m60", 1503)]

@@ -15,6 +15,7 @@ public sealed class Worlds
     private readonly SignalFollower follower;
     private readonly Answers answers;
     private readonly CleanLimits limits;
+    private readonly Lazy<PartSlots> parts;
 
     public Worlds(Circuit circuit)
     {
@@ -23,9 +24,17 @@ public sealed class Worlds
         follower = new SignalFollower(circuit, store.Solver);
         answers = new Answers(circuit, follower);
         limits = new CleanLimits(follower);
+        parts = new Lazy<PartSlots>(() => new PartSlots(circuit));
     }
 
     public Circuit Circuit { get; }
+
+    /// <summary>One world, solved now or before, to be asked more than a meter can.</summary>
+    public World World(Setup setup, IReadOnlyList<Fault> faults, CancellationToken cancel = default)
+    {
+        var state = store.Get(setup, [faults], null, cancel)[0];
+        return new World(new AskedWorld(Circuit, state, store.Solver, follower, limits, parts.Value));
+    }
 
     /// <summary>
     /// Answers every probe in every world: result [set][probe]. All probes are taken in the one setup. Spreads included.

@@ -11,6 +11,9 @@ internal abstract class DeviceModel(Part part, Device device) : PartModel(part)
     protected Device Device { get; } = device;
     protected List<SectionInPlace> Sections { get; } = [];
 
+    /// <summary>Numbers of the sections laid, in the order of their elements.</summary>
+    public IEnumerable<int> SectionNumbers => Sections.Select(s => s.Number);
+
     public override void Build(CircuitBuilder builder)
     {
         var numbers = Device.Pinout.Select(p => p.Section).Where(s => s > 0).Distinct().Order().ToList();

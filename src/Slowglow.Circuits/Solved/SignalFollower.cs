@@ -39,7 +39,8 @@ internal sealed class SignalFollower(Circuit circuit, WorldSolver solver)
         return [.. problems.Select(p => p.Settled ? Judge(p, path.Out) : (double.NaN, double.NaN))];
     }
 
-    private CycleProblem Problem(WorldState world, double volts, Fixtures.PathFixture path)
+    /// <summary>A world with its generator at <paramref name="volts"/> rms, to be solved over a cycle of the signal.</summary>
+    public CycleProblem Problem(WorldState world, double volts, Fixtures.PathFixture path)
     {
         var slots = (double[])world.Slots.Clone();
         circuit.Fixtures.HoldRails(world.Mean, slots);

@@ -1,0 +1,74 @@
+using Slowglow.Circuits.Models.Transistor;
+using Slowglow.Circuits.Models.Valve;
+using Slowglow.Sheets.Parts.Transformer;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Solved;
+
+/// <summary>
+/// Finds output devices that take turns: one of them going off is how class AB works, not a limit. Valves on the two ends of one winding of
+/// an output transformer; transistors of opposite polarity whose emitters (or sources) meet through a few ohms.
+/// </summary>
+internal sealed class PushPull(AskedWorld asked)
+{
+    private const double MeetOhms = 30;
+    private const double WireOhms = 1;
+
+    /// <summary>Elements that have a partner, with it.</summary>
+    public IReadOnlyDictionary<int, int> Partners()
+    {
+        var found = new Dictionary<int, int>();
+        var all = asked.Circuit.Equations.Elements;
+        for (var a = 0; a < all.Count; a++)
+        {
+            for (var b = a + 1; b < all.Count; b++)
+            {
+                if (Takes(all[a], all[b]))
+                {
+                    found.TryAdd(a, b);
+                    found.TryAdd(b, a);
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private bool Takes(Element a, Element b) =>
+        (a.Law, b.Law) switch
+        {
+            (PentodeLaw, PentodeLaw) or (TriodeLaw, TriodeLaw) => ShareAWinding(a.Rows[0], b.Rows[0]),
+            (BjtLaw, BjtLaw) => Opposite(a, b, (int)BjtLaw.Constant.Polarity) && Meet(a.Rows[^1], b.Rows[^1]),
+            (FieldEffectLaw, FieldEffectLaw) => Opposite(a, b, (int)FieldEffectLaw.Constant.Polarity)
+                && Meet(a.Rows[^1], b.Rows[^1]),
+            _ => false,
+        };
+
+    private bool Opposite(Element a, Element b, int polarity) =>
+        asked.State.Slots[a.Slot + polarity] * asked.State.Slots[b.Slot + polarity] < 0;
+
+    private bool Meet(int a, int b) => a >= 0 && b >= 0 && a != b && Near(a, b, MeetOhms);
+
+    private bool Near(int a, int b, double ohms) => a == b || Math.Abs(asked.State.OhmsBetween(a, b)) < ohms;
+
+    private bool ShareAWinding(int a, int b)
+    {
+        foreach (var winding in asked.Circuit.Sheet.Parts.OfType<TransformerPart>().Where(t => t.IsOutput).SelectMany(Ends))
+        {
+            var (start, finish) = winding;
+            if ((Wired(a, start) && Wired(b, finish)) || (Wired(a, finish) && Wired(b, start)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Wired(int row, int pin) => row >= 0 && pin >= 0 && Near(row, pin, WireOhms);
+
+    private IEnumerable<(int Start, int Finish)> Ends(TransformerPart part) =>
+        part.Windings.Where(w => w.Pins.Count > 2).Select(w => (Row(part, w.Pins[0]), Row(part, w.Pins[^1])));
+
+    private int Row(TransformerPart part, string pin) => asked.Circuit.Rows.GetValueOrDefault(part.NetOf(pin) ?? "", -1);
+}

@@ -1,0 +1,83 @@
+using Slowglow.Circuits.Solved;
+
+namespace Slowglow.Circuits;
+
+/// <summary>
+/// One solved world, open to every question that is not a meter's: response, impedance, currents, what clips first, harmonics, hum by cause,
+/// noise, stability, overload. Answers are null or empty when the world does not settle, has no such path, or has its power off.
+/// Thread-safe.
+/// </summary>
+public sealed class World
+{
+    private readonly AskedWorld asked;
+
+    internal World(AskedWorld asked) => this.asked = asked;
+
+    /// <summary>False when no question has an answer.</summary>
+    public bool Settled => asked.State.Settled;
+
+    /// <summary>Response of a channel (null = the setup's, else the first) from the generator to the output, small signals.</summary>
+    /// <param name="from">Lowest frequency, hertz, above 0.</param>
+    /// <param name="to">Highest, hertz.</param>
+    /// <param name="perDecade">Points in a decade, at least 1.</param>
+    /// <param name="referenceHertz">Frequency that decibels are counted from.</param>
+    public FrequencyResponse? Response(
+        double from,
+        double to,
+        int perDecade,
+        string? channel = null,
+        double referenceHertz = SignalFollower.Hertz
+    ) => asked.PathOf(channel) is { } path ? new ResponseQuestion(asked, path, referenceHertz).Ask(from, to, perDecade) : null;
+
+    /// <summary>What a source sees at the input, at each frequency (hertz).</summary>
+    public IReadOnlyList<ImpedancePoint> InputImpedance(IReadOnlyList<double> hertz, string? channel = null) =>
+        asked.PathOf(channel) is { } path ? new ImpedanceQuestion(asked, path).Input(hertz) : [];
+
+    /// <summary>What a load sees at the output, at each frequency (hertz); the sheet's load and loudspeaker are taken off.</summary>
+    public IReadOnlyList<ImpedancePoint> OutputImpedance(IReadOnlyList<double> hertz, string? channel = null) =>
+        asked.PathOf(channel) is { } path ? new ImpedanceQuestion(asked, path).Output(hertz) : [];
+
+    /// <summary>Current in every section of every winding over the mains cycle.</summary>
+    public IReadOnlyList<WindingCurrent> WindingCurrents() => Settled ? new CurrentsQuestion(asked).Windings() : [];
+
+    /// <summary>Ripple current of every capacitor over the mains cycle.</summary>
+    public IReadOnlyList<CapacitorCurrent> CapacitorCurrents() => Settled ? new CurrentsQuestion(asked).Capacitors() : [];
+
+    /// <summary>A 1 kHz signal at each generator level (volts rms, open circuit) taken apart at the output; null where it does not settle.</summary>
+    public IReadOnlyList<HarmonicContent?> Harmonics(
+        IReadOnlyList<double> generatorVolts,
+        string? channel = null,
+        CancellationToken cancel = default
+    ) => asked.PathOf(channel) is { } path ? HarmonicsQuestion.Ask(asked, path, generatorVolts, cancel) : [];
+
+    /// <summary>What ends the clean range, in the order in which it sets in; empty when the channel never reaches 5 % distortion.</summary>
+    public IReadOnlyList<ClippingCause> ClipsFirst(string? channel = null, CancellationToken cancel = default) =>
+        asked.PathOf(channel) is { } path ? new ClippingQuestion(asked, path, cancel).Ask() : [];
+
+    /// <summary>Hum at the output of a channel by cause.</summary>
+    public HumSplit? Hum(string? channel = null) =>
+        asked.PathOf(channel) is { } path && asked.Circuit.Fixtures.HasMains ? new HumQuestion(asked, path).Ask() : null;
+
+    /// <summary>Noise at the output of a channel over a band, hertz.</summary>
+    public NoiseFloor? Noise(double from = 20, double to = 20e3, string? channel = null) =>
+        asked.PathOf(channel) is { } path ? new NoiseQuestion(asked, path).Ask(from, to) : null;
+
+    /// <summary>Margins of every feedback loop whose gain passes one, most worrying first; the channel's generator and load are connected.</summary>
+    public IReadOnlyList<StabilityMargin> Stability(string? channel = null) =>
+        Powered ? StabilityQuestion.Ask(asked, asked.PathOf(channel)) : [];
+
+    /// <summary>Parts over their ratings, worst first.</summary>
+    public IReadOnlyList<OverRating> OverRatings() => Settled ? OverRatingQuestion.Ask(asked) : [];
+
+    /// <summary>Further states in which the circuit can rest; the figures of every other question hold for the state it was found in.</summary>
+    public IReadOnlyList<OtherState> OtherStates(CancellationToken cancel = default) =>
+        Powered ? new StatesQuestion(asked).Ask(cancel) : [];
+
+    /// <summary>False when the state that the figures hold for is a balance that falls over by itself.</summary>
+    public bool Stands(CancellationToken cancel = default) => !Powered || new StatesQuestion(asked).Stands(cancel);
+
+    /// <summary>Thermal loops of class AB output pairs, the hottest first.</summary>
+    public IReadOnlyList<ThermalLoop> ThermalLoops() => Powered ? new ThermalQuestion(asked).Ask() : [];
+
+    private bool Powered => Settled && !asked.State.Setup.PowerOff;
+}

@@ -33,7 +33,7 @@ internal sealed class PentodeLaw : Law
     {
         var anode = TriodeLaw.Positive(volts[0], out var positive);
         var grid = volts[1];
-        var screen = TriodeLaw.Positive(volts[2], out var screenPositive) + Lanes.All(1e-3);
+        var screen = TriodeLaw.Positive(volts[2], out var screenPositive);
         var emission = constants[(int)Constant.Emission];
         var kp = constants[(int)Constant.Kp];
         var soft = Lanes.SoftPlus(kp * ((Lanes.One / constants[(int)Constant.Mu]) + (grid / screen)), out var sigma);

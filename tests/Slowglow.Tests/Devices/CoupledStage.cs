@@ -14,6 +14,15 @@ internal sealed record CoupledStage(
     double NextLeak
 )
 {
+    public static CoupledStage Of(ValveRow row) =>
+        new(
+            row.Number("supply_volts"),
+            row.Number("anode_load_kilohms") * 1e3,
+            row.Number("screen_resistor_kilohms") * 1e3,
+            row.Number("cathode_resistor_ohms"),
+            row.Number("following_grid_leak_kilohms") * 1e3
+        );
+
     public (double Anode, double Screen, double Gain) Solve(Device valve) =>
         valve.Kind == DeviceKind.Triode ? SolveTriode(valve) : SolvePentode(valve);
 

@@ -27,7 +27,7 @@ public class CoupledStageTests
     public void ComesOutWithinTenPercent(string name)
     {
         var row = Rows.First(r => Name(r) == name);
-        var (anode, screen, gain) = Stage(row).Solve(row.Device);
+        var (anode, screen, gain) = CoupledStage.Of(row).Solve(row.Device);
 
         Within(row.Number("anode_milliamps"), anode * 1e3, 0.10);
         Within(row.Number("screen_milliamps"), screen * 1e3, 0.15);
@@ -37,15 +37,6 @@ public class CoupledStageTests
 
     [Fact]
     public void TheTablesAreThere() => Assert.True(Rows.Count() > 80);
-
-    private static CoupledStage Stage(ValveRow row) =>
-        new(
-            row.Number("supply_volts"),
-            row.Number("anode_load_kilohms") * 1e3,
-            row.Number("screen_resistor_kilohms") * 1e3,
-            row.Number("cathode_resistor_ohms"),
-            row.Number("following_grid_leak_kilohms") * 1e3
-        );
 
     private static string Name(ValveRow row) =>
         row.Label("supply_volts", "anode_load_kilohms", "cathode_resistor_ohms", "following_grid_leak_kilohms");

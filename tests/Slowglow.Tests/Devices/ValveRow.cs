@@ -25,6 +25,9 @@ internal sealed class ValveRow(IReadOnlyDictionary<string, string> cells)
     public double Number(string column) => Has(column) ? double.Parse(cells[column], CultureInfo.InvariantCulture) : double.NaN;
 
     /// <summary>What the row is about, for a failed test's name.</summary>
-    public string Label(params string[] columns) =>
-        string.Join(" ", columns.Where(Has).Select(c => $"{c}={cells[c]}").Prepend(cells["valve"]).Append(cells["source"]));
+    public string Label(params string[] columns) => $"{cells["valve"]} {Where(columns)} {cells["source"]}";
+
+    /// <summary>Those of the columns that the table has and the source fills, "name=cell".</summary>
+    public string Where(params string[] columns) =>
+        string.Join(" ", columns.Where(c => cells.ContainsKey(c) && Has(c)).Select(c => $"{c}={cells[c]}"));
 }

@@ -1,0 +1,53 @@
+using Slowglow.Sheets.Devices;
+
+namespace Slowglow.Tests.Devices.Stages;
+
+/// <summary>Under what an output stage was measured. Volts are over the cathode at rest, as the makers print them.</summary>
+internal sealed record StageConditions(
+    Device Device,
+    int Valves,
+    double AnodeVolts,
+    double ScreenVolts,
+    double GridVolts,
+    double CathodeOhms,
+    double LoadOhms,
+    double CrestPerGrid
+)
+{
+    /// <summary>Share of the primary's turns at which the screen is tapped; 1 is triode-connected, 0 a supply of its own.</summary>
+    public double ScreenTap { get; init; }
+
+    /// <summary>Each valve has a cathode resistor; otherwise all share one.</summary>
+    public bool OneResistorEach { get; init; }
+
+    /// <summary>The row's conditions. A load left out is taken as 5 kilohms: at rest it carries nothing.</summary>
+    public static StageConditions Of(ValveRow row)
+    {
+        var connection = row["connection"];
+        var tap =
+            connection.Contains("40 % tap", StringComparison.Ordinal) ? 0.4
+            : connection is "triode-connected" ? 1
+            : connection is "ultra-linear" or "distributed load" ? 0.43
+            : 0;
+        var fixedBias = row["bias"].StartsWith("fixed", StringComparison.Ordinal);
+        var valves = (int)row.Number("valves");
+        var perGrid = row.Number("drive_volts_rms_per_grid") * Math.Sqrt(2);
+        var total = row.Number("drive_volts_peak_total") / valves;
+        return new StageConditions(
+            row.Device,
+            valves,
+            row.Number("anode_volts"),
+            row.Number("screen_volts"),
+            row.Number("grid_volts"),
+            fixedBias || !row.Has("cathode_resistor_ohms") ? 0 : row.Number("cathode_resistor_ohms"),
+            row.Has("load_ohms") ? row.Number("load_ohms") : 5000,
+            double.IsNaN(perGrid) ? total : perGrid
+        )
+        {
+            ScreenTap = tap,
+            OneResistorEach =
+                row["bias"].StartsWith("separate", StringComparison.Ordinal)
+                || row["source"].StartsWith("Marconi", StringComparison.Ordinal),
+        };
+    }
+}

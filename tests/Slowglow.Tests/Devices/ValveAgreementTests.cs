@@ -1,0 +1,63 @@
+using System.Globalization;
+using Slowglow.Tests.Devices.Agreement;
+using Xunit;
+
+namespace Slowglow.Tests.Devices;
+
+/// <summary>docs/valve-agreement.md says what the program computes.</summary>
+public class ValveAgreementTests
+{
+    [Fact]
+    public void ThePageIsTrue()
+    {
+        var rows = PublishedValves.All();
+        if (Environment.GetEnvironmentVariable("SLOWGLOW_WRITE_PAGES") == "1")
+        {
+            File.WriteAllText(AgreementPage.Path, AgreementPage.Write(rows));
+        }
+
+        var lines = Lines(File.ReadAllText(AgreementPage.Path));
+        var written = lines.OrderBy(Key, StringComparer.Ordinal).ToList();
+        var computed = rows.OrderBy(
+                r => Key(AgreementPage.Line(r).Split('|', StringSplitOptions.TrimEntries)),
+                StringComparer.Ordinal
+            )
+            .ToList();
+        Assert.Equal(computed.Count, written.Count);
+        foreach (var (line, row) in written.Zip(computed))
+        {
+            Assert.Equal(row.Valve, line[1]);
+            Assert.Equal(row.Fitted, line[6]);
+            Assert.Equal(row.Published, Number(line[3]), 1e-5 * row.Published);
+            Assert.Equal(row.Computed, Number(line[4]), 0.005 * row.Computed);
+        }
+
+        var errors = lines.Select(l => Math.Abs(Math.Log(Number(l[4]) / Number(l[3])))).ToList();
+        Assert.All(errors.Zip(errors.Skip(1)), pair => Assert.True(pair.First >= pair.Second - 2e-3));
+    }
+
+    private static string Key(string[] line) => $"{line[1]} | {line[2]} | {line[3]} | {line[7]} | {line[8]}";
+
+    /// <summary>Of all figures that the constants were not fitted to, most lie within a tenth.</summary>
+    [Fact]
+    public void WhatWasKeptOutOfTheFitAgreesToo()
+    {
+        var kept = PublishedValves.All().Where(r => r.Fitted == "no").ToList();
+        Assert.True(kept.Count > 80);
+        Assert.True(kept.Count(r => Math.Abs(r.Error) <= 0.1) > 0.75 * kept.Count);
+    }
+
+    private static List<string[]> Lines(string page)
+    {
+        var all = page.Split('\n');
+        var head = Array.FindIndex(all, l => l.StartsWith("| valve |", StringComparison.Ordinal));
+        return
+        [
+            .. all.Skip(head + 2)
+                .Where(l => l.StartsWith("| ", StringComparison.Ordinal))
+                .Select(l => l.Split('|', StringSplitOptions.TrimEntries)),
+        ];
+    }
+
+    private static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);
+}

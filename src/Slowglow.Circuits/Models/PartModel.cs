@@ -26,6 +26,12 @@ internal abstract class PartModel(Part part)
     /// <summary>Opens the leg on a pin (number or electrode); false when there is no such leg to lift.</summary>
     public virtual bool Lift(string pin, double[] slots) => false;
 
+    /// <summary>True for parts whose slots follow the solved cycle: a heater's warmth, a relay's contacts, a regulator valve's glow.</summary>
+    public virtual bool Follows => false;
+
+    /// <summary>Sets, in the view's slots, what the cycle just solved makes of the part; true when the world must be solved again.</summary>
+    public virtual bool Follow(StressView view) => false;
+
     /// <summary>What the part stands in a world; null when there is nothing to say.</summary>
     public virtual PartStress? Stress(StressView view) => null;
 

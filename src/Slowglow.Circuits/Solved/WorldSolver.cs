@@ -10,6 +10,7 @@ internal sealed class WorldSolver(Circuit circuit)
     public const int MainsSteps = 120;
     private const int LampRounds = 6;
 
+    private readonly Following following = new(circuit);
     private readonly Lock healthyLock = new();
     private readonly Dictionary<string, WorldState> healthy = [];
 
@@ -43,10 +44,12 @@ internal sealed class WorldSolver(Circuit circuit)
         if (worlds[0].Setup.PowerOff || !circuit.Fixtures.HasMains)
         {
             SolveAtRest(worlds, cancel);
+            following.Settle(worlds, some => SolveAtRest(some, cancel));
         }
         else
         {
             SolveCycle(worlds, relative, cancel);
+            following.Settle(worlds, some => Cycle(some, null, true, cancel));
         }
 
         var resistance = new TransferResistance(circuit.Equations);

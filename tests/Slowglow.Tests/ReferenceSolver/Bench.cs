@@ -7,6 +7,9 @@ namespace Slowglow.Tests.ReferenceSolver;
 /// <summary>How the bench stands: the setup with the sheet's own figures where it says nothing.</summary>
 internal sealed record Bench(Sheet Sheet, Setup Setup)
 {
+    /// <summary>What each valve's heater leaves of its emission, where that is not all of it.</summary>
+    public IReadOnlyDictionary<string, double> Warmth { get; init; } = new Dictionary<string, double>();
+
     public double MainsVolts => Setup.MainsVolts ?? Sheet.Mains.Volts;
 
     public double Frequency => Sheet.Mains.Frequency;

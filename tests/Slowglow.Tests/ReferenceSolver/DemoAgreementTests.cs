@@ -36,12 +36,14 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
         var loose = LooseNets.Of(circuit.Sheet);
         var probes = circuit.Sheet.Nets.Names.Where(n => n != NetTable.Ground && !loose.Contains(n)).SelectMany(Both).ToList();
         var meter = MeterClass.Handheld with { InputOhms = 1e15 };
-        var answers = new Worlds(circuit).Ask(Setup.Default, sets, probes, meter, cancel: TestContext.Current.CancellationToken);
+        var worlds = new Worlds(circuit);
+        var answers = worlds.Ask(Setup.Default, sets, probes, meter, cancel: TestContext.Current.CancellationToken);
+        var warmth = HeaterWarmth.Of(worlds, sets, TestContext.Current.CancellationToken);
 
         var report = new AgreementReport(folder);
         for (var i = 0; i < sets.Count; i++)
         {
-            Compare(report, circuit, sets[i], probes, answers[i]);
+            Compare(report, circuit, sets[i], warmth[i], probes, answers[i]);
         }
 
         output.WriteLine(report.ToString());
@@ -59,13 +61,14 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
         AgreementReport report,
         Circuit circuit,
         IReadOnlyList<Fault> faults,
+        IReadOnlyDictionary<string, double> warmth,
         List<Probe> probes,
         Answer[] answers
     )
     {
         var world = faults.Count == 0 ? "healthy" : faults[0].ToString();
         report.Worlds++;
-        var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, Setup.Default, faults));
+        var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, Setup.Default, faults, warmth));
         var means = Figures(ProbeKind.Dc, probes, answers);
         var ripples = Figures(ProbeKind.Ac, probes, answers);
         if (means.Count == 0)

@@ -31,9 +31,14 @@ internal sealed class ReferenceCircuit
     private const double MainsOhms = 0.4;
     private readonly Dictionary<string, string> coreOfCoil;
 
-    public ReferenceCircuit(Sheet sheet, Setup setup, IReadOnlyList<Fault> faults)
+    public ReferenceCircuit(
+        Sheet sheet,
+        Setup setup,
+        IReadOnlyList<Fault> faults,
+        IReadOnlyDictionary<string, double>? warmth = null
+    )
     {
-        Bench = new Bench(sheet, setup);
+        Bench = new Bench(sheet, setup) { Warmth = warmth ?? new Dictionary<string, double>() };
         foreach (var part in sheet.Parts.Where(p => p is not ConnectorPart))
         {
             var wrong = new FaultsOf(part.Designator, faults);

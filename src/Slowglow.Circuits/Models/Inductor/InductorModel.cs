@@ -7,6 +7,9 @@ namespace Slowglow.Circuits.Models.Inductor;
 
 internal sealed class InductorModel(InductorPart part) : TwoPinModel(part)
 {
+    /// <summary>From here up a coil has iron in it, and many layers.</summary>
+    private const double ChokeHenries = 0.1;
+    private const double ShortedTurns = 0.1;
     private int ohms;
     private int henries;
 
@@ -27,7 +30,11 @@ internal sealed class InductorModel(InductorPart part) : TwoPinModel(part)
         return true;
     }
 
-    public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open), Whole(FailureMode.Short)];
+    /// <summary>A choke with shorted turns keeps most of its copper and little of its inductance (common practice, no source).</summary>
+    public override IEnumerable<Fault> Faults() =>
+        part.Henries < ChokeHenries
+            ? [Whole(FailureMode.Open), Whole(FailureMode.Short)]
+            : [Whole(FailureMode.Open), Whole(FailureMode.Short), Whole(FailureMode.Drifted, ShortedTurns)];
 
     public override PartStress Stress(StressView view)
     {

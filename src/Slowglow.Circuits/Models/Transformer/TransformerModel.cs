@@ -19,9 +19,8 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
     /// <summary>Magnetising current of a mains transformer over its rated primary current (common practice, no source).</summary>
     private const double MagnetisingShare = 0.05;
 
-    /// <summary>An output transformer's primary reactance equals its load here, hertz (common practice, no source).</summary>
-    private const double LowestHertz = 30;
-    private const double UsualLoad = 5000;
+    /// <summary>Share of a winding's turns that a short between turns takes in (common practice, no source).</summary>
+    private const double ShortedShare = 0.1;
     private readonly List<SectionOfWinding> sections = [];
     private int magnetisingOhms;
     private int turnsShort;
@@ -35,8 +34,15 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         int To,
         double Turns,
         int Slot,
-        double Ohms
-    );
+        double Ohms,
+        bool IsFlow
+    )
+    {
+        /// <summary>A winding with leakage inductance has its ohms in the slot, any other its siemens.</summary>
+        public void Open(double[] slots) => slots[Slot] = IsFlow ? 1 / CircuitBuilder.OpenSiemens : CircuitBuilder.OpenSiemens;
+
+        public double Siemens(double[] slots) => IsFlow ? 1 / slots[Slot] : slots[Slot];
+    }
 
     public override void Build(CircuitBuilder builder)
     {
@@ -62,7 +68,8 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         var volts = part.Windings[0].SectionVolts.Sum();
         if (part.IsOutput)
         {
-            return (part.PrimaryImpedance > 0 ? part.PrimaryImpedance : UsualLoad) / (2 * Math.PI * LowestHertz);
+            var share = volts / part.Windings.Where(w => w.IsPrimary).Sum(w => w.SectionVolts.Sum());
+            return part.PrimaryHenries * share * share;
         }
 
         var rating = double.IsNaN(part.Rating) ? 20 : part.Rating;
@@ -79,12 +86,22 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
             var to = builder.Row(Part.NetOf(winding.Pins[s + 1])!);
             var turns = winding.SectionVolts[s] / reference;
             var ohms = Math.Max(winding.SectionOhms[s], 1e-4);
-            var slot = builder.Equations.NewSlot(1 / ohms);
-            var emf = builder.Equations.NewSlot(0);
-            builder.Equations.AddBranch(BranchKind.Conductance, [from, to, flux], [1, -1, -turns], slot, -1, emf);
-            sections.Add(new SectionOfWinding(winding, winding.Pins[s], winding.Pins[s + 1], from, to, turns, slot, ohms));
-            copper.Add(new SlotChange(slot, -CopperSpread));
-            ratio.Add(new SlotChange(emf, 0, RatioSpread * Math.Sqrt(2) * winding.SectionVolts[s]));
+            var leaks = part.IsOutput && !winding.IsPrimary;
+            var slot = builder.Equations.NewSlot(leaks ? ohms : 1 / ohms);
+            var other = builder.Equations.NewSlot(leaks ? LeakageHenries(winding, s) : 0);
+            double[] weights = [1, -1, -turns];
+            if (leaks)
+            {
+                builder.Equations.AddBranch(BranchKind.Flow, [from, to, flux], weights, slot, other);
+            }
+            else
+            {
+                builder.Equations.AddBranch(BranchKind.Conductance, [from, to, flux], weights, slot, -1, other);
+                ratio.Add(new SlotChange(other, 0, RatioSpread * Math.Sqrt(2) * winding.SectionVolts[s]));
+            }
+
+            sections.Add(new SectionOfWinding(winding, winding.Pins[s], winding.Pins[s + 1], from, to, turns, slot, ohms, leaks));
+            copper.Add(new SlotChange(slot, leaks ? CopperSpread : -CopperSpread));
         }
 
         builder.Vary(Designator, $"copper of {winding.Name}", CopperSpread, [.. copper]);
@@ -94,15 +111,22 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         }
     }
 
-    public override IEnumerable<Fault> Faults()
+    /// <summary>
+    /// Leakage seen from the whole primary, brought to a section of another winding by turns: sections in series add up to the winding's.
+    /// </summary>
+    private double LeakageHenries(Winding winding, int section)
     {
-        foreach (var winding in part.Windings)
-        {
-            yield return new Fault(Designator, winding.Name, FailureMode.Open);
-        }
-
-        yield return Whole(FailureMode.Short);
+        var primary = part.Windings.Where(w => w.IsPrimary).Sum(w => w.SectionVolts.Sum());
+        return part.LeakageHenries * winding.SectionVolts[section] * winding.SectionVolts.Sum() / (primary * primary);
     }
+
+    /// <summary>Any winding open; turns shorted in the first ("") or in another by its name.</summary>
+    public override IEnumerable<Fault> Faults() =>
+        [
+            .. part.Windings.Select(w => new Fault(Designator, w.Name, FailureMode.Open)),
+            Whole(FailureMode.Short),
+            .. part.Windings.Skip(1).Select(w => new Fault(Designator, w.Name, FailureMode.Short)),
+        ];
 
     public override bool Apply(Fault fault, double[] slots)
     {
@@ -110,21 +134,37 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         {
             case FailureMode.Open:
                 var named = sections.Where(s => fault.Where.Length == 0 || s.Winding.Name == fault.Where).ToList();
-                named.ForEach(s => slots[s.Slot] = CircuitBuilder.OpenSiemens);
+                named.ForEach(s => s.Open(slots));
                 return named.Count > 0;
             case FailureMode.Short:
-                // Some turns shorted: a load on the core of a third of what the first winding's copper would let through.
-                slots[turnsShort] = 0.3 / sections.Where(s => s.Winding == part.Windings[0]).Sum(s => s.Ohms) / 3;
-                return true;
+                return ShortTurns(fault.Where, slots);
             default:
                 return false;
         }
     }
 
+    /// <summary>
+    /// A share k of a winding's turns shorted within itself stands as k turns2 / ohms across the core: k of its volts over k of its
+    /// copper, brought to the core by k of its turns. What the winding itself loses in turns is left out.
+    /// </summary>
+    private bool ShortTurns(string where, double[] slots)
+    {
+        var winding = where.Length == 0 ? part.Windings[0] : part.Windings.FirstOrDefault(w => w.Name == where);
+        var own = sections.Where(s => s.Winding == winding).ToList();
+        if (own.Count == 0)
+        {
+            return false;
+        }
+
+        var turns = own.Sum(s => s.Turns);
+        slots[turnsShort] = ShortedShare * turns * turns / own.Sum(s => s.Ohms);
+        return true;
+    }
+
     public override bool Lift(string pin, double[] slots)
     {
         var touched = sections.Where(s => s.FromPin == pin || s.ToPin == pin).ToList();
-        touched.ForEach(s => slots[s.Slot] = CircuitBuilder.OpenSiemens);
+        touched.ForEach(s => s.Open(slots));
         return touched.Count > 0;
     }
 
@@ -136,8 +176,9 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         foreach (var section in sections)
         {
             var square = view.MeanSquare([section.From, section.To, flux], [1, -1, -section.Turns]);
-            var current = Math.Sqrt(square) * view.Slots[section.Slot];
-            watts += square * view.Slots[section.Slot];
+            var siemens = section.Siemens(view.Slots);
+            var current = Math.Sqrt(square) * siemens;
+            watts += square * siemens;
             amps = Math.Max(amps, section.Winding.IsPrimary ? current : 0);
             if (section.Winding.RatedAmps > 0)
             {

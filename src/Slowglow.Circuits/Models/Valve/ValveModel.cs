@@ -10,7 +10,12 @@ namespace Slowglow.Circuits.Models.Valve;
 /// <summary>Triodes, pentodes and rectifier valves, section by section, with the heater where it is drawn.</summary>
 internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device)
 {
+    /// <summary>Ohms of a leak between heater and cathode: common practice, no source.</summary>
+    private const double HeaterLeakOhms = 47e3;
     private HeaterInPlace? heater;
+
+    /// <summary>Slot of the siemens between heater and cathode, by section.</summary>
+    private readonly Dictionary<int, int> heaterLeaks = [];
 
     protected override string[] Electrodes =>
         Device.Kind switch
@@ -76,6 +81,27 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
     {
         base.Build(builder);
         heater = new HeaterInPlace(builder, Part, Device);
+        if (heater is { IsDrawn: true, IsFilament: false })
+        {
+            foreach (var section in Sections)
+            {
+                heaterLeaks[section.Number] = builder.Conductance(heater.End, section.Rows[^1], CircuitBuilder.OpenSiemens);
+            }
+        }
+    }
+
+    public override bool Follows => heater?.IsDrawn == true && Sections.Count > 0;
+
+    /// <summary>Emission falls with heater volts, which only the solved cycle tells.</summary>
+    public override bool Follow(StressView view)
+    {
+        var factor = heater!.Warm(view);
+        foreach (var section in Sections)
+        {
+            view.Slots[EmissionOf(section)] *= factor;
+        }
+
+        return factor != 1;
     }
 
     public override void Stand(Setup setup, double[] slots)
@@ -121,6 +147,12 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
             {
                 yield return new Fault(Designator, NameOf(section, "g2-k"), FailureMode.Short);
             }
+
+            if (heaterLeaks.ContainsKey(section.Number))
+            {
+                yield return new Fault(Designator, NameOf(section, "h-k"), FailureMode.Leaky, HeaterLeakOhms);
+                yield return new Fault(Designator, NameOf(section, "h-k"), FailureMode.Short);
+            }
         }
 
         if (Sections.Count > 0 && (heater?.IsDrawn == true || Sections.Count > 1))
@@ -149,10 +181,25 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
                 return true;
             case FailureMode.Short:
             case FailureMode.Leaky when fault.Severity > 0:
-                return ApplyShort(fault, slots);
+                return ApplyToHeater(fault, slots) || ApplyShort(fault, slots);
             default:
                 return false;
         }
+    }
+
+    private bool ApplyToHeater(Fault fault, double[] slots)
+    {
+        var done = false;
+        foreach (var (section, detail) in Named(fault.Where))
+        {
+            if (detail is "h-k" or "k-h" && heaterLeaks.TryGetValue(section.Number, out var leak))
+            {
+                slots[leak] = fault.Mode == FailureMode.Short ? CircuitBuilder.ShortSiemens : 1 / fault.Severity;
+                done = true;
+            }
+        }
+
+        return done;
     }
 
     public override PartStress? Stress(StressView view)

@@ -7,6 +7,10 @@ namespace Slowglow.Sheets.Parts.Transformer;
 internal static class OutputTransformer
 {
     private const double CopperShare = 0.05;
+
+    /// <summary>Where the reactance of an unsaid primary and of an unsaid leakage inductance equals the load, hertz.</summary>
+    private const double LowestHertz = 30;
+    private const double HighestHertz = 50e3;
     private const string Practice = "5 % of the impedance on each side, common practice, no source";
 
     internal static PartPlan? Plan(PartFacts facts, List<WindingPlan> windings, SheetContext context)
@@ -42,6 +46,8 @@ internal static class OutputTransformer
         }
 
         Complete(facts.Designator, match, windings, context);
+        var henries = Reactance(facts, "inductance", match.Primary, LowestHertz, context);
+        var leakage = Reactance(facts, "leakage", match.Primary, HighestHertz, context);
         Winding[] finished = [.. windings.Select(w => w.Finish(1))];
         return TransformerKind.Finish(
             facts,
@@ -55,10 +61,31 @@ internal static class OutputTransformer
                 IsOutput = true,
                 Rating = watts.Value,
                 PrimaryImpedance = match.Primary,
+                PrimaryHenries = henries,
+                LeakageHenries = leakage,
                 Windings = finished,
                 Description = Description.Of("output transformer", word?.Text, Description.Rating(watts.Value, "W")),
             }
         );
+    }
+
+    /// <summary>The inductance under a key, seen from the whole primary, or that whose reactance equals the load at a frequency.</summary>
+    private static double Reactance(PartFacts facts, string key, double load, double hertz, SheetContext context)
+    {
+        var given = facts.TakeKeyed(Unit.Henry, key);
+        if (given.IsGiven && given.Value > 0)
+        {
+            return given.Value;
+        }
+
+        var henries = load / (2 * Math.PI * hertz);
+        context.Assume(
+            facts.Designator,
+            $"{key} seen from the primary",
+            Engineering.Format(henries, "H", 2),
+            $"its reactance equals the load at {Engineering.Format(hertz, "Hz")}, common practice, no source"
+        );
+        return henries;
     }
 
     private static Word? TakeRatio(PartEntry entry)
@@ -76,6 +103,11 @@ internal static class OutputTransformer
 
     private static ImpedanceMatch? FromWindings(List<WindingPlan> windings)
     {
+        if (windings.Exists(w => w.IsShapeOnly))
+        {
+            return null;
+        }
+
         var primary = windings.Where(w => w.IsPrimary).Sum(w => w.Volts);
         var secondary = windings.Where(w => !w.IsPrimary).Select(w => w.Volts).DefaultIfEmpty().Max();
         return primary > 0 && secondary > 0 ? ImpedanceMatch.OfRatio(primary / secondary) : null;
@@ -106,7 +138,7 @@ internal static class OutputTransformer
         }
 
         // Turns said on some windings only cannot be weighed against impedances: the match then rules all of them.
-        var said = windings.TrueForAll(w => w.Sections.Count > 0);
+        var said = windings.TrueForAll(w => w.Sections.Count > 0 && !w.IsShapeOnly);
         var primaries = windings.Count(w => w.IsPrimary);
         foreach (var winding in windings)
         {

@@ -10,5 +10,11 @@ public sealed record TransformerPart : Part
 
     /// <summary>Ohms that the whole primary of an output transformer shows with its rated load; NaN for mains transformers.</summary>
     public double PrimaryImpedance { get; init; } = double.NaN;
+
+    /// <summary>Magnetising inductance of the whole primary of an output transformer, henries, &gt; 0; NaN for mains transformers.</summary>
+    public double PrimaryHenries { get; init; } = double.NaN;
+
+    /// <summary>Leakage inductance of an output transformer, seen from the whole primary, henries, &gt; 0; NaN for mains transformers.</summary>
+    public double LeakageHenries { get; init; } = double.NaN;
     public required IReadOnlyList<Winding> Windings { get; init; }
 }

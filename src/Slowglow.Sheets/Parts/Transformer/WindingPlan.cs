@@ -10,6 +10,9 @@ internal sealed class WindingPlan
 
     /// <summary>Volts rms of each section as printed, or relative turns of an output transformer; empty when not said.</summary>
     internal IReadOnlyList<double> Sections { get; set; } = [];
+
+    /// <summary>True when <see cref="Sections"/> only says where the taps are, not how many turns there are in all.</summary>
+    internal bool IsShapeOnly { get; set; }
     internal double Amps { get; set; } = double.NaN;
 
     /// <summary>Copper end to end; NaN when not said.</summary>

@@ -7,6 +7,7 @@ namespace Slowglow.Sheets.Parts.Transformer;
 /// <summary>Reads the entries under <c>windings:</c>.</summary>
 internal sealed class WindingReader(string designator, bool output, FindingList findings)
 {
+    private double share = double.NaN;
     private static readonly string[] Keys =
     [
         "pins",
@@ -16,6 +17,7 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
         "impedance",
         "turns",
         "ratio",
+        "taps",
         "va",
         "watts",
         "note",
@@ -80,6 +82,7 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
             IsPrimary = first || name.Text.StartsWith('P') || name.Text.StartsWith('p'),
         };
         var good = true;
+        share = double.NaN;
         foreach (var entry in keys.Entries)
         {
             good &= Key(winding, entry);
@@ -100,7 +103,7 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
             return null;
         }
 
-        return good && Sections(winding) ? winding : null;
+        return good && Tapped(winding) && Sections(winding) ? winding : null;
     }
 
     private bool Key(WindingPlan winding, YamlEntry entry)
@@ -119,6 +122,8 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
             case "turns" or "ratio":
                 winding.Sections = SectionText.Read(Text(entry.Value), Unit.None) ?? [];
                 return winding.Sections.Count > 0 || Bad(entry, "is no number of turns", "write turns: 25");
+            case "taps" when output:
+                return Figure(entry, Unit.Percent, v => share = v);
             case "amps":
                 return Figure(entry, Unit.Ampere, v => winding.Amps = v);
             case "ohms":
@@ -168,6 +173,30 @@ internal sealed class WindingReader(string designator, bool output, FindingList 
         node is YamlList list
             ? [.. list.Items.OfType<YamlScalar>().Select(s => s.Text)]
             : Text(node).Split(['-', ' ', ','], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+
+    /// <summary>Screen taps at a share of the turns, counted from the supply: in both halves of five pins, or in the one of three.</summary>
+    private bool Tapped(WindingPlan winding)
+    {
+        if (double.IsNaN(share))
+        {
+            return true;
+        }
+
+        if (share is > 0 and < 1 && winding.Pins.Count is 3 or 5 && winding.Sections.Count == 0)
+        {
+            winding.Sections = winding.Pins.Count == 3 ? [1 - share, share] : [1 - share, share, share, 1 - share];
+            winding.IsShapeOnly = true;
+            return true;
+        }
+
+        findings.Error(
+            winding.Place,
+            $"{designator}: the taps of winding {winding.Name} do not go with its pins",
+            "write pins: 1-2-3-4-5 (anode, tap, supply, tap, anode) with taps: 43 %, or pins: 1-2-3 for a single valve",
+            designator
+        );
+        return false;
+    }
 
     private bool Sections(WindingPlan winding)
     {

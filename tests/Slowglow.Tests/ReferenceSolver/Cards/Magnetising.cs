@@ -8,14 +8,13 @@ internal static class Magnetising
 {
     private const double UnratedVoltAmperes = 20;
     private const double MagnetisingShare = 0.05;
-    private const double LowestHertz = 30;
 
     /// <summary>Henries of the whole first winding.</summary>
     public static double Henries(TransformerPart part, Mains mains)
     {
         if (part.IsOutput)
         {
-            return part.PrimaryImpedance / (2 * Math.PI * LowestHertz);
+            return part.PrimaryHenries;
         }
 
         var volts = part.Windings[0].SectionVolts.Sum();

@@ -31,13 +31,31 @@ internal sealed class TransformerCards : PartCards
         var flow = deck.Inner(part.Designator, "flow");
         deck.Resistor(part.Designator + "iron", core, flow, MagnetisingOhms);
         deck.Coil(part.Designator + "iron", flow, "0", Magnetising.Henries(transformer, bench.Sheet.Mains));
-        var copper = transformer.Windings[0].SectionOhms.Sum(o => Math.Max(o, LeastOhms));
-        deck.Resistor(part.Designator + "turns", core, "0", faults.Has(FailureMode.Short) ? 10 * copper : OpenOhms);
+        deck.Resistor(part.Designator + "turns", core, "0", ShortedTurns(transformer, faults, reference));
         return true;
+    }
+
+    /// <summary>Ohms across the core that a tenth of a winding's turns make when they are shorted within themselves.</summary>
+    private static double ShortedTurns(TransformerPart part, FaultsOf faults, double reference)
+    {
+        var winding = part.Windings.FirstOrDefault(w => faults.Has(FailureMode.Short, w == part.Windings[0] ? "" : w.Name));
+        if (winding is null)
+        {
+            return OpenOhms;
+        }
+
+        var turns = winding.SectionVolts.Sum() / reference;
+        return 10 * winding.SectionOhms.Sum(o => Math.Max(o, LeastOhms)) / (turns * turns);
     }
 
     /// <summary>Name of the magnetising inductance as the deck lists it.</summary>
     public static string CoilOf(TransformerPart part) => "l" + part.Designator.ToLowerInvariant() + "iron";
+
+    private static double Leakage(TransformerPart part, Winding winding, int section)
+    {
+        var primary = part.Windings.Where(w => w.IsPrimary).Sum(w => w.SectionVolts.Sum());
+        return part.LeakageHenries * winding.SectionVolts[section] * winding.SectionVolts.Sum() / (primary * primary);
+    }
 
     private static void WriteWinding(
         Deck deck,
@@ -56,6 +74,13 @@ internal sealed class TransformerCards : PartCards
             var open = faults.Has(FailureMode.Open, winding.Name) || faults.Has(FailureMode.Open);
             var turns = winding.SectionVolts[i] / reference;
             deck.Resistor(name, PinNode(i), inner, open ? OpenOhms : Math.Max(winding.SectionOhms[i], LeastOhms));
+            if (part.IsOutput && !winding.IsPrimary)
+            {
+                var leaky = deck.Inner(name, "leakage");
+                deck.Coil(name + "leakage", inner, leaky, Leakage(part, winding, i));
+                inner = leaky;
+            }
+
             deck.Card($"e{name} {inner} {PinNode(i + 1)} {core} 0 {turns:R}");
             deck.Card($"f{name} 0 {core} e{name} {turns:R}");
         }

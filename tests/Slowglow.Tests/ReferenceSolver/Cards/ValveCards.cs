@@ -20,7 +20,7 @@ internal sealed class ValveCards : PartCards
         var pulled = bench.Setup.Pulled.Contains(part.Designator) || (bench.Setup.ValvesOut && !isRectifier);
         foreach (var (section, node) in Sections(deck, part, valve.Device))
         {
-            var emission = pulled ? 0 : Emission(faults, section);
+            var emission = pulled ? 0 : Emission(faults, section) * bench.Warmth.GetValueOrDefault(part.Designator, 1);
             WriteSection(deck, valve, $"{part.Designator}s{section}", node, emission);
             WriteLeaks(deck, valve, section, node, faults);
         }
@@ -47,6 +47,22 @@ internal sealed class ValveCards : PartCards
                 var name = FormattableString.Invariant($"{valve.Designator}s{section}{electrodes[a]}{electrodes[b]}");
                 deck.Resistor(name, node(electrodes[a]), node(electrodes[b]), shorted ? ShortOhms : OpenOhms);
             }
+        }
+
+        WriteHeaterLeak(deck, valve, section, node, faults);
+    }
+
+    private static void WriteHeaterLeak(Deck deck, ValvePart valve, int section, Func<string, string> node, FaultsOf faults)
+    {
+        var heater = valve.Device.Pinout.FirstOrDefault(p => p.Electrode == "h");
+        string[] places = ["h-k", FormattableString.Invariant($"{section} h-k")];
+        var leak = places.Min(w =>
+            faults.Has(FailureMode.Short, w) ? ShortOhms : faults.Severity(FailureMode.Leaky, OpenOhms, w)
+        );
+        if (heater is not null && leak < OpenOhms)
+        {
+            var end = deck.Node(valve.Pins.First(p => p.Number == heater.Number).Net);
+            deck.Resistor(FormattableString.Invariant($"{valve.Designator}s{section}hk"), end, node("k"), leak);
         }
     }
 

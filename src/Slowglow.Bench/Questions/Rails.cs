@@ -111,7 +111,7 @@ internal sealed class Rails
                     : [];
             case RegulatorPart:
                 return Through(part, net, "in", "out");
-            case TransistorPart { Device.Kind: DeviceKind.Bjt }:
+            case TransistorPart { Device.Kind: DeviceKind.Bjt or DeviceKind.Darlington }:
                 return Through(part, net, "c", "e").Where(smoothed.Contains);
             default:
                 return [];

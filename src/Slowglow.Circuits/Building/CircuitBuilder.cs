@@ -29,6 +29,9 @@ internal sealed class CircuitBuilder(Sheet sheet)
     public EquationsBuilder Equations { get; } = new();
     public List<Finding> Findings { get; } = [];
 
+    /// <summary>Coils of relays by designator, for their contacts; complete when all parts are laid.</summary>
+    public Dictionary<string, RelayCoil> Coils { get; } = [];
+
     /// <summary>Slots opened for the first guess at the crest of the mains (magnetising paths of mains transformers).</summary>
     public List<int> OpenAtCrest { get; } = [];
 

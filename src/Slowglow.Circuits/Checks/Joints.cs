@@ -5,6 +5,7 @@ using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Parts.Connector;
 using Slowglow.Sheets.Parts.Diode;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Regulator;
 using Slowglow.Sheets.Parts.Transformer;
@@ -26,18 +27,19 @@ internal static class Joints
             TransistorPart q => OfDevice(q, q.Device),
             OpAmpPart u => OfDevice(u, u.Device),
             RegulatorPart u => OfDevice(u, u.Device),
+            OptocouplerPart o => OfDevice(o, o.Device),
             _ => [(part.Pins[0].Net, part.Pins[1].Net)],
         };
 
     /// <summary>What holds a net by itself, without devices: resistances, windings, diodes.</summary>
     public static bool IsPassive(Part part) =>
-        part is not (ValvePart or TransistorPart or OpAmpPart or RegulatorPart or DiodePart);
+        part is not (ValvePart or TransistorPart or OpAmpPart or RegulatorPart or DiodePart or OptocouplerPart);
 
     private static IEnumerable<(string, string)> OfDevice(Part part, Device device)
     {
         string[][] joined = device.Kind switch
         {
-            DeviceKind.Triode or DeviceKind.RectifierValve =>
+            DeviceKind.Triode or DeviceKind.RectifierValve or DeviceKind.GasRegulator =>
             [
                 ["a", "k"],
             ],
@@ -46,7 +48,7 @@ internal static class Joints
                 ["a", "k"],
                 ["g2", "k"],
             ],
-            DeviceKind.Bjt =>
+            DeviceKind.Bjt or DeviceKind.Darlington =>
             [
                 ["c", "e"],
                 ["b", "e"],
@@ -54,6 +56,11 @@ internal static class Joints
             DeviceKind.Jfet or DeviceKind.Mosfet =>
             [
                 ["d", "s"],
+            ],
+            DeviceKind.Optocoupler =>
+            [
+                ["a", "k"],
+                ["ra", "rb"],
             ],
             DeviceKind.OpAmp =>
             [

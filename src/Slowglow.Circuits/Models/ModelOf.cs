@@ -2,12 +2,15 @@ using Slowglow.Circuits.Models.Capacitor;
 using Slowglow.Circuits.Models.Contact;
 using Slowglow.Circuits.Models.Diode;
 using Slowglow.Circuits.Models.Fuse;
+using Slowglow.Circuits.Models.GasRegulator;
 using Slowglow.Circuits.Models.Inductor;
 using Slowglow.Circuits.Models.Lamp;
 using Slowglow.Circuits.Models.Loudspeaker;
 using Slowglow.Circuits.Models.OpAmp;
+using Slowglow.Circuits.Models.Optocoupler;
 using Slowglow.Circuits.Models.Pot;
 using Slowglow.Circuits.Models.Regulator;
+using Slowglow.Circuits.Models.Relay;
 using Slowglow.Circuits.Models.Resistor;
 using Slowglow.Circuits.Models.Transformer;
 using Slowglow.Circuits.Models.Transistor;
@@ -15,6 +18,7 @@ using Slowglow.Circuits.Models.Unknown;
 using Slowglow.Circuits.Models.Valve;
 using Slowglow.Circuits.Models.Wire;
 using Slowglow.Sheets;
+using Slowglow.Sheets.Devices;
 using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Parts.Contact;
@@ -24,8 +28,10 @@ using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.Lamp;
 using Slowglow.Sheets.Parts.Loudspeaker;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Regulator;
+using Slowglow.Sheets.Parts.Relay;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Transistor;
@@ -47,17 +53,25 @@ internal static class ModelOf
             InductorPart p => new InductorModel(p),
             PotPart p => new PotModel(p),
             DiodePart p => new DiodeModel(p),
+            ValvePart { Device.Kind: DeviceKind.GasRegulator } p => new GasRegulatorModel(p),
             ValvePart p => new ValveModel(p),
+            TransistorPart { Device.Kind: DeviceKind.Darlington } p => new DarlingtonModel(p),
             TransistorPart p => new TransistorModel(p),
             OpAmpPart p => new OpAmpModel(p),
             RegulatorPart p => new RegulatorModel(p),
+            OptocouplerPart p => new OptocouplerModel(p),
+            RelayPart p => new RelayModel(p),
             TransformerPart p => new TransformerModel(p),
             FusePart p => new FuseModel(p),
             LampPart p => new LampModel(p),
             WirePart p => new WireModel(p),
             UnknownPart p => new UnknownModel(p),
             LoudspeakerPart p => new LoudspeakerModel(p),
-            ContactPart p => new ContactModel(p, DefaultPosition(p, sheet)),
+            ContactPart p => new ContactModel(
+                p,
+                DefaultPosition(p, sheet),
+                sheet.Parts.OfType<RelayPart>().Any(r => r.Designator == p.SwitchName)
+            ),
             _ => null,
         };
 

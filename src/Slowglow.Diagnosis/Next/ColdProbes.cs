@@ -33,7 +33,7 @@ internal sealed class ColdProbes(Sheet sheet)
 
     private static IEnumerable<Probe> OfTransistor(TransistorPart part)
     {
-        if (part.Device.Kind != DeviceKind.Bjt)
+        if (part.Device.Kind is not (DeviceKind.Bjt or DeviceKind.Darlington))
         {
             return Some(
                 Named(part, "d", "s", ProbeKind.Ohm),

@@ -60,7 +60,7 @@ internal sealed class LiveProbes(Sheet sheet)
         }
         foreach (var q in sheet.Parts.OfType<TransistorPart>())
         {
-            var (a, b) = q.Device.Kind == DeviceKind.Bjt ? ("b", "e") : ("g", "s");
+            var (a, b) = q.Device.Kind is DeviceKind.Bjt or DeviceKind.Darlington ? ("b", "e") : ("g", "s");
             if (Between(q, a, b, ProbeKind.Dc) is { } probe)
             {
                 yield return probe;

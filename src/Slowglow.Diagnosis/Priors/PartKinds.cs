@@ -8,8 +8,10 @@ using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.Lamp;
 using Slowglow.Sheets.Parts.Loudspeaker;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Regulator;
+using Slowglow.Sheets.Parts.Relay;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Transistor;
@@ -37,6 +39,9 @@ internal static class PartKinds
             TransistorPart t => OfTransistor(t.Device),
             OpAmpPart => PartKind.OpAmp,
             RegulatorPart => PartKind.Regulator,
+            ValvePart { Device.Kind: DeviceKind.GasRegulator } => PartKind.GasRegulator,
+            OptocouplerPart => PartKind.Optocoupler,
+            RelayPart => PartKind.Relay,
             ValvePart v => v.Device.Kind == DeviceKind.RectifierValve ? PartKind.RectifierValve : PartKind.Valve,
             TransformerPart t => t.IsOutput ? PartKind.OutputTransformer : PartKind.MainsTransformer,
             InductorPart => PartKind.Inductor,

@@ -13,4 +13,7 @@ public enum DeviceKind
     Mosfet,
     OpAmp,
     Regulator,
+    GasRegulator,
+    Optocoupler,
+    Darlington,
 }

@@ -15,6 +15,9 @@ internal static class Electrodes
         [DeviceKind.Jfet] = (["d", "g", "s"], []),
         [DeviceKind.Mosfet] = (["d", "g", "s"], []),
         [DeviceKind.OpAmp] = (["in+", "in-", "out"], ["v+", "v-"]),
+        [DeviceKind.GasRegulator] = (["a", "k"], []),
+        [DeviceKind.Optocoupler] = (["a", "k", "ra", "rb"], []),
+        [DeviceKind.Darlington] = (["c", "b", "e"], []),
         [DeviceKind.Regulator] = (["in", "out"], []),
     };
 

@@ -15,6 +15,9 @@ public static class LawConstants
         [DeviceKind.Jfet] = ["polarity", "beta", "vto", "lambda", "is"],
         [DeviceKind.Mosfet] = ["polarity", "kp", "vto", "lambda", "diodeIs"],
         [DeviceKind.OpAmp] = ["sections", "gain", "gbw", "slew", "rout", "roomHigh", "roomLow", "iq", "ib", "vos"],
+        [DeviceKind.GasRegulator] = ["volts", "strike", "ohms", "least"],
+        [DeviceKind.Optocoupler] = ["is", "n", "rs", "bv", "ohms", "amps", "gamma", "dark"],
+        [DeviceKind.Darlington] = ["polarity", "is1", "bf1", "is2", "bf2", "br", "vaf", "r1", "r2"],
         [DeviceKind.Regulator] = ["polarity", "volts", "dropout", "limit", "iq", "rout"],
     };
 

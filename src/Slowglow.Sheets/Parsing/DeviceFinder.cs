@@ -125,6 +125,7 @@ internal static class DeviceFinder
             DeviceKind.Diode => "D1: 1N4007 A -> B, or zener 12V",
             DeviceKind.Bjt => "Q1: 2N3904 c=A b=B e=C",
             DeviceKind.OpAmp => "U1: TL072",
+            DeviceKind.Optocoupler => "OC1: VTL5C3 a=A k=B ra=C rb=D",
             _ => "U2: L7815 in=A gnd=GND out=B",
         };
 }

@@ -9,6 +9,8 @@ internal static class KindWords
         kind switch
         {
             DeviceKind.Triode or DeviceKind.Pentode => "a valve",
+            DeviceKind.GasRegulator => "a regulator valve",
+            DeviceKind.Optocoupler => "an optocoupler",
             DeviceKind.RectifierValve => "a rectifier valve",
             DeviceKind.Diode => "a diode",
             DeviceKind.Zener => "a zener diode",

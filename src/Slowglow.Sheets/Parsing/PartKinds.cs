@@ -8,8 +8,10 @@ using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.Lamp;
 using Slowglow.Sheets.Parts.Loudspeaker;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Regulator;
+using Slowglow.Sheets.Parts.Relay;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Transistor;
@@ -31,12 +33,14 @@ internal static class PartKinds
         new DiodeKind(),
         new ValveKind(),
         new TransistorKind(),
+        new OptocouplerKind(),
         new OpAmpKind(),
         new RegulatorKind(),
         new TransformerKind(),
         new FuseKind(),
         new LampKind(),
         new ContactKind(),
+        new RelayKind(),
         new WireKind(),
         new LoudspeakerKind(),
         new ConnectorKind(),

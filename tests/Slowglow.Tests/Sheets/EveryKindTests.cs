@@ -1,4 +1,5 @@
 using Slowglow.Sheets;
+using Slowglow.Sheets.Devices;
 using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Parts.Connector;
@@ -9,8 +10,10 @@ using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.Lamp;
 using Slowglow.Sheets.Parts.Loudspeaker;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Regulator;
+using Slowglow.Sheets.Parts.Relay;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Transistor;
@@ -145,6 +148,12 @@ public class EveryKindTests
         // 6600 ohm to 8 ohm at the 16 ohm end's tap ... the whole secondary is what the match names.
         Assert.Equal(Math.Sqrt(6600.0 / 8), Ratio(Find<TransformerPart>("T4")), 1e-9);
         Assert.Equal(200, Find<TransformerPart>("T4").Windings[0].SectionOhms.Sum(), 1e-9);
+
+        // Screen taps are counted from the supply in the middle.
+        var tapped = Find<TransformerPart>("T5");
+        var half = tapped.Windings[0].SectionVolts.Sum() / 2;
+        Assert.Equal([0.57, 0.43, 0.43, 0.57], tapped.Windings[0].SectionVolts.Select(v => Math.Round(v / half, 9)));
+        Assert.Equal((40, 0.012), (tapped.PrimaryHenries, tapped.LeakageHenries));
     }
 
     private static double Ratio(TransformerPart part) =>
@@ -179,10 +188,28 @@ public class EveryKindTests
         );
 
     [Fact]
+    public void RelaysCoilsStepsAndCells()
+    {
+        var relay = Find<RelayPart>("K1");
+        Assert.Equal((12, 400, 9, 1.2), (relay.RatedVolts, relay.Ohms, relay.PullInVolts, Math.Round(relay.ReleaseVolts, 9)));
+        Assert.Equal(("K1", "on"), (Find<ContactPart>("K1a").SwitchName, Find<ContactPart>("K1a").Position));
+        var coil = Find<InductorPart>("TK1");
+        Assert.Equal(200, coil.CopperOhms);
+        Assert.Equal(Math.Sqrt((2250.0 * 2250) - (200 * 200)) / (2 * Math.PI * 1000), coil.Henries, 1e-9);
+        Assert.True(Find<PotPart>("VR5") is { Steps: 23, StepDecibels: 2, Ohms: 10e3, ControlName: "VOLUME" });
+        Assert.True(Find<PotPart>("VR6") is { Steps: 21, Taper: Taper.Log, ControlName: "VOLUME" });
+        Assert.True(double.IsNaN(Find<PotPart>("VR6").StepDecibels));
+        Assert.Equal(["a", "k", "ra", "rb"], Find<OptocouplerPart>("OC1").Pins.Select(p => p.Electrode));
+        Assert.Equal(DeviceKind.GasRegulator, Find<ValvePart>("V6").Device.Kind);
+        Assert.Equal(["c", "b", "e"], Find<TransistorPart>("Q5").Pins.Select(p => p.Electrode));
+    }
+
+    [Fact]
     public void SwitchedJacksAreSwitches()
     {
-        Assert.Equal(["VOICE", "POWER", "J1", "J2"], Sheet.Switches.Select(s => s.Name));
-        Assert.Equal(["out", "in"], Sheet.Switches[2].Positions);
+        Assert.Equal(["J1", "J2", "K1", "POWER", "VOICE"], Sheet.Switches.Select(s => s.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(["out", "in"], Sheet.Switches.Single(s => s.Name == "J1").Positions);
+        Assert.Equal(["off", "on"], Sheet.Switches.Single(s => s.Name == "K1").Positions);
         Assert.Equal(["on", "off"], Sheet.Switches[0].Positions);
     }
 

@@ -24,6 +24,9 @@ internal sealed class OpAmpLaw : Law
 
         /// <summary>0 as made, +1 stuck high, -1 stuck low.</summary>
         Stuck,
+
+        /// <summary>Most the output gives or takes.</summary>
+        LimitAmps,
     }
 
     private const double CrossoverAmps = 1e-5;
@@ -33,7 +36,7 @@ internal sealed class OpAmpLaw : Law
     private const int Supply = 3;
 
     public override int Ports => 4;
-    public override int Constants => 9;
+    public override int Constants => 10;
 
     public override int PoleConstant(int port) => port is Positive or Negative ? (int)Constant.PoleHertz : -1;
 
@@ -62,7 +65,8 @@ internal sealed class OpAmpLaw : Law
         var bySupply = middleSlope + (halfSlope * (position - (free * tSlope * argument))) + byGain;
 
         var siemens = Lanes.One / constants[(int)Constant.OutputOhms];
-        var output = (volts[Out] - inside) * siemens;
+        var output = Limited((volts[Out] - inside) * siemens, constants[(int)Constant.LimitAmps], out var held);
+        siemens *= held;
         currents[Out] = output;
         slopes[(Out * 4) + Positive] = -byInput * siemens;
         slopes[(Out * 4) + Negative] = byInput * siemens;
@@ -80,6 +84,16 @@ internal sealed class OpAmpLaw : Law
         slopes[(Supply * 4) + Supply] += constants[(int)Constant.StandingAmps] * awakeSlope;
         currents[Positive] = currents[Negative] = constants[(int)Constant.BiasAmps] * awake;
         slopes[(Positive * 4) + Supply] = slopes[(Negative * 4) + Supply] = constants[(int)Constant.BiasAmps] * awakeSlope;
+    }
+
+    /// <summary>The output stage follows until near its most, and then holds it: i / (1 + (i / most)^4)^(1/4).</summary>
+    private static Lane Limited(Lane amps, Lane most, out Lane slope)
+    {
+        var share = amps / most;
+        var power = Lanes.One + (share * share * share * share);
+        var root = Vector256.Sqrt(Vector256.Sqrt(power));
+        slope = Lanes.One / (power * root);
+        return amps / root;
     }
 
     /// <summary>Half the swing left between the rails; a smooth floor of some millivolts where the supply is too low.</summary>

@@ -6,6 +6,9 @@ namespace Slowglow.Circuits.Models.OpAmp;
 
 internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device)
 {
+    /// <summary>Short-circuit current of an op-amp whose data do not say (common practice, no source).</summary>
+    private const double UsualLimitAmps = 0.025;
+
     protected override string[] Electrodes => ["in+", "in-", "out", "v+", "v-"];
 
     protected override Law Law => new OpAmpLaw();
@@ -21,6 +24,7 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
             0,
             Device["gbw"] / Device["gain"],
             0,
+            Device.Limits.GetValueOrDefault("amps", UsualLimitAmps),
         ];
 
     protected override SlotChange? ChangeFor(string key, double sigma, int firstSlot) =>

@@ -32,7 +32,10 @@ internal sealed class PotModel(PotPart part) : PartModel(part)
             new SlotChange(upper, -part.Tolerance / 2),
             new SlotChange(lower, -part.Tolerance / 2)
         );
-        VarySetting(builder, up, down);
+        if (part.Steps == 0)
+        {
+            VarySetting(builder, up, down);
+        }
     }
 
     /// <summary>Nobody sets a knob to the degree, and a trimmer's place is a guess.</summary>
@@ -51,8 +54,22 @@ internal sealed class PotModel(PotPart part) : PartModel(part)
 
     private (double Upper, double Lower) Siemens(double rotation)
     {
-        var share = ShareBelowWiper(Math.Clamp(rotation, 0, 1), part.Taper);
+        var share = ShareAt(Math.Clamp(rotation, 0, 1));
         return (1 / ((part.Ohms * (1 - share)) + WiperOhms), 1 / ((part.Ohms * share) + WiperOhms));
+    }
+
+    /// <summary>A stepped one stands at the nearest step; decibels count down from the top, and the lowest step is silence.</summary>
+    private double ShareAt(double rotation)
+    {
+        if (part.Steps == 0)
+        {
+            return ShareBelowWiper(rotation, part.Taper);
+        }
+
+        var step = Math.Round(rotation * (part.Steps - 1));
+        return double.IsNaN(part.StepDecibels) ? ShareBelowWiper(step / (part.Steps - 1), part.Taper)
+            : step == 0 ? 0
+            : Math.Pow(10, -part.StepDecibels * (part.Steps - 1 - step) / 20);
     }
 
     /// <summary>Fraction of the track below the wiper. Log: 15 % at half rotation in two straight pieces (common practice, no source).</summary>

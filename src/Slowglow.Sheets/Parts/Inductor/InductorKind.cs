@@ -3,18 +3,24 @@ using Slowglow.Sheets.Parsing;
 
 namespace Slowglow.Sheets.Parts.Inductor;
 
-/// <summary>Reads inductors and chokes: <c>L1: 8H 180ohm A -> B</c>.</summary>
+/// <summary>Reads inductors and chokes: <c>L1: 8H 180ohm A -> B</c>; coils of reverb tanks go by impedance, see <see cref="CoilByImpedance"/>.</summary>
 internal sealed class InductorKind : PartKind
 {
     internal override string Name => "inductor";
-    internal override IReadOnlyList<string> Words => ["inductor", "choke", "coil"];
+    internal override IReadOnlyList<string> Words => ["inductor", "choke", "coil", "reverb"];
     internal override IReadOnlyList<string> Letters => ["L", "CH", "FB", "RFC"];
 
     internal override PartPlan? Plan(PartEntry entry, SheetContext context)
     {
         var facts = new PartFacts(entry, context);
         var pins = Pins.Two(facts, context);
+        var reverb = facts.TakeWord("reverb") is not null;
         facts.TakeWord("inductor", "choke", "coil");
+        if (reverb || entry.Keys.ContainsKey("impedance"))
+        {
+            return CoilByImpedance.Plan(facts, pins, reverb, context);
+        }
+
         var copper = facts.Take(Unit.Ohm, "ohms", "copper");
         var amps = facts.Take(Unit.Ampere, "amps");
         var value = facts.TakeValue(Unit.Henry, "henries", "value");

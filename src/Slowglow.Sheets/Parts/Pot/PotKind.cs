@@ -7,7 +7,8 @@ namespace Slowglow.Sheets.Parts.Pot;
 internal sealed class PotKind : PartKind
 {
     internal override string Name => "pot";
-    internal override IReadOnlyList<string> Words => ["pot", "potentiometer", "trimmer", "trimpot", "preset", "rheostat"];
+    internal override IReadOnlyList<string> Words =>
+        ["pot", "potentiometer", "trimmer", "trimpot", "preset", "rheostat", "attenuator"];
     internal override IReadOnlyList<string> Letters => ["VR", "RV", "P", "TR", "RP", "POT", "TP"];
 
     internal override PartPlan? Plan(PartEntry entry, SheetContext context)
@@ -15,7 +16,7 @@ internal sealed class PotKind : PartKind
         var facts = new PartFacts(entry, context);
         List<PinPlan> pins = [new("1", "top"), new("2", "wiper"), new("3", "bottom")];
         Pins.Tie(pins, facts, context);
-        var word = facts.TakeWord("pot", "potentiometer", "trimmer", "trimpot", "preset", "rheostat");
+        var word = facts.TakeWord("pot", "potentiometer", "trimmer", "trimpot", "preset", "rheostat", "attenuator");
         var trimmer = word is "trimmer" or "trimpot" or "preset";
         var watts = facts.Take(Unit.Watt, "watts");
         var value = facts.TakeValue(Unit.Ohm, "ohms", "value");
@@ -24,7 +25,12 @@ internal sealed class PotKind : PartKind
             return null;
         }
 
-        var taper = TaperOf(facts, trimmer, context);
+        if (!PotSteps.TryTake(facts, context, out var steps))
+        {
+            return null;
+        }
+
+        var taper = double.IsNaN(steps.Decibels) ? TaperOf(facts, trimmer, context) : Taper.Lin;
         var tolerance = facts.Tolerance(0.20, "pots, common practice, no source");
         var control = PotControl.Of(facts, trimmer, context);
         facts.ReportRest();
@@ -39,6 +45,8 @@ internal sealed class PotKind : PartKind
                 Ohms = value.Value,
                 Tolerance = tolerance,
                 Taper = taper,
+                Steps = steps.Count,
+                StepDecibels = steps.Decibels,
                 ControlName = control.Name,
                 IsTrimmer = trimmer,
                 Rotation = control.Rotation,
@@ -46,7 +54,7 @@ internal sealed class PotKind : PartKind
                 Description = Description.Of(
                     trimmer ? "trimmer" : "pot",
                     Engineering.Drawing(value.Value),
-                    taper.ToString().ToLowerInvariant()
+                    steps.Count > 0 ? $"{steps.Count} steps" : taper.ToString().ToLowerInvariant()
                 ),
             }
         );

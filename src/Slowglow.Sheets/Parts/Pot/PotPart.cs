@@ -13,6 +13,12 @@ public sealed record PotPart : Part
     /// <summary>True for a trimmer: set by a bench, its rotation is a guess with a wide spread.</summary>
     public bool IsTrimmer { get; init; }
 
+    /// <summary>Number of positions of a stepped pot or ladder attenuator, at least 2; 0 for a continuous track.</summary>
+    public int Steps { get; init; }
+
+    /// <summary>Decibels from step to step, the top one being 0 dB and the lowest silence; NaN when the taper rules.</summary>
+    public double StepDecibels { get; init; } = double.NaN;
+
     /// <summary>Rotation 0 to 1 that expectations are worked at; the wiper nears top as it nears 1.</summary>
     public required double Rotation { get; init; }
 }

@@ -7,14 +7,15 @@ namespace Slowglow.Sheets.Parts.Transistor;
 internal sealed class TransistorKind : PartKind
 {
     internal override string Name => "transistor";
-    internal override IReadOnlyList<string> Words => ["transistor", "bjt", "jfet", "mosfet", "fet"];
+    internal override IReadOnlyList<string> Words => ["transistor", "bjt", "jfet", "mosfet", "fet", "darlington"];
     internal override IReadOnlyList<string> Letters => ["Q", "VT"];
-    internal override IReadOnlyList<DeviceKind> Devices => [DeviceKind.Bjt, DeviceKind.Jfet, DeviceKind.Mosfet];
+    internal override IReadOnlyList<DeviceKind> Devices =>
+        [DeviceKind.Bjt, DeviceKind.Jfet, DeviceKind.Mosfet, DeviceKind.Darlington];
 
     internal override PartPlan? Plan(PartEntry entry, SheetContext context)
     {
         var facts = new PartFacts(entry, context);
-        facts.TakeWord("transistor", "bjt", "jfet", "mosfet", "fet");
+        facts.TakeWord("transistor", "bjt", "jfet", "mosfet", "fet", "darlington");
         if (DeviceFinder.Find(facts, context, [.. Devices]) is not var (device, type))
         {
             return null;
@@ -41,7 +42,7 @@ internal sealed class TransistorKind : PartKind
 
     private static List<PinPlan> InOrder(Device device)
     {
-        string[] order = device.Kind == DeviceKind.Bjt ? ["c", "b", "e"] : ["d", "g", "s"];
+        string[] order = device.Kind is DeviceKind.Bjt or DeviceKind.Darlington ? ["c", "b", "e"] : ["d", "g", "s"];
         return
         [
             .. order.Select((e, i) => new PinPlan(device.Pinout.FirstOrDefault(p => p.Electrode == e)?.Number ?? $"{i + 1}", e)),

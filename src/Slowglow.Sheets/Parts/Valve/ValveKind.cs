@@ -9,7 +9,8 @@ internal sealed class ValveKind : PartKind
     internal override string Name => "valve";
     internal override IReadOnlyList<string> Words => ["valve", "tube"];
     internal override IReadOnlyList<string> Letters => ["V"];
-    internal override IReadOnlyList<DeviceKind> Devices => [DeviceKind.Triode, DeviceKind.Pentode, DeviceKind.RectifierValve];
+    internal override IReadOnlyList<DeviceKind> Devices =>
+        [DeviceKind.Triode, DeviceKind.Pentode, DeviceKind.RectifierValve, DeviceKind.GasRegulator];
 
     internal override PartPlan? Plan(PartEntry entry, SheetContext context)
     {

@@ -49,8 +49,10 @@ internal sealed class OpAmpCards : PartCards
         deck.Current(name, "0", lag, FormattableString.Invariant($"1e-3*({half}*{drive}-v({lag}))"));
         deck.Capacitor(name, lag, "0", 1e-3 * LagSeconds);
         deck.Volts(name + "o", inner, "0", FormattableString.Invariant($"v({low})+{law["roomLow"]:R}+{half}+v({lag})"));
-        deck.Resistor(name, inner, output, ohms);
-        var amps = FormattableString.Invariant($"v({inner},{output})/{ohms:R}");
+        var limit = law.Limits.GetValueOrDefault("amps", 0.025);
+        var straight = FormattableString.Invariant($"v({inner},{output})/{ohms:R}");
+        var amps = FormattableString.Invariant($"({straight}*pow(1+pow(abs({straight})/{limit:R},4),-0.25))");
+        deck.Current(name + "out", inner, output, amps);
         deck.Current(name + "h", high, "0", FormattableString.Invariant($"{standing:R}*{awake}+max({amps},0)"));
         deck.Current(name + "l", "0", low, FormattableString.Invariant($"{standing:R}*{awake}-min({amps},0)"));
         deck.Current(name + "p", plus, "0", FormattableString.Invariant($"{bias:R}*{awake}"));

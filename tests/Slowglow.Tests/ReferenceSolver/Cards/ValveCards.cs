@@ -11,7 +11,7 @@ internal sealed class ValveCards : PartCards
 {
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
-        if (part is not ValvePart valve)
+        if (part is not ValvePart valve || valve.Device.Kind == DeviceKind.GasRegulator)
         {
             return false;
         }

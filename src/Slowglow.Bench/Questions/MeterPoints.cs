@@ -7,7 +7,9 @@ using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.Lamp;
 using Slowglow.Sheets.Parts.Loudspeaker;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
+using Slowglow.Sheets.Parts.Relay;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Wire;
@@ -35,7 +37,8 @@ internal static class MeterPoints
     private static IEnumerable<Probe> ColdProbes(Part part) =>
         part switch
         {
-            ResistorPart or FusePart or InductorPart or LoudspeakerPart => [Across(part, ProbeKind.Ohm)],
+            ResistorPart or FusePart or InductorPart or LoudspeakerPart or RelayPart => [Across(part, ProbeKind.Ohm)],
+            OptocouplerPart cell => [Between(cell, "a", "k", ProbeKind.Diode), Between(cell, "ra", "rb", ProbeKind.Ohm)],
             DiodePart => [Across(part, ProbeKind.Diode)],
             PotPart pot => [Between(pot, "1", "3", ProbeKind.Ohm)],
             TransformerPart transformer => Windings(transformer, ProbeKind.Ohm),

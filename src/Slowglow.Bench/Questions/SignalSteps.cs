@@ -5,6 +5,7 @@ using Slowglow.Sheets.Parts.Contact;
 using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
@@ -45,6 +46,10 @@ internal sealed class SignalSteps
                 break;
             case WirePart or FusePart or ContactPart:
                 Both(part, SignalStepKind.Joint);
+                break;
+            case OptocouplerPart:
+                Add(part, part.NetOf("ra"), part.NetOf("rb"), SignalStepKind.Passive);
+                Add(part, part.NetOf("rb"), part.NetOf("ra"), SignalStepKind.Passive);
                 break;
             case PotPart:
                 Add(part, part.NetOf("1"), part.NetOf("2"), SignalStepKind.Passive);

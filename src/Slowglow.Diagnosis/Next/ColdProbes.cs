@@ -3,6 +3,7 @@ using Slowglow.Sheets.Devices;
 using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Diode;
 using Slowglow.Sheets.Parts.OpAmp;
+using Slowglow.Sheets.Parts.Optocoupler;
 using Slowglow.Sheets.Parts.Pot;
 using Slowglow.Sheets.Parts.Regulator;
 using Slowglow.Sheets.Parts.Transformer;
@@ -26,6 +27,7 @@ internal sealed class ColdProbes(Sheet sheet)
             PotPart => OfPot(part),
             RegulatorPart => OfRegulator(part),
             ValvePart => OfValve(part),
+            OptocouplerPart => Some(Named(part, "a", "k", ProbeKind.Diode), Named(part, "ra", "rb", ProbeKind.Ohm)),
             OpAmpPart => [],
             { Pins.Count: 2 } => [Across(part, ProbeKind.Ohm)],
             _ => [],

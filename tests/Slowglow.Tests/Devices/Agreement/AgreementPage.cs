@@ -20,7 +20,8 @@ internal static class AgreementPage
 
         "Fitted" says whether the constants of the library were fitted to the row: yes, in part (every other row of that table), or no.
         Rows kept out of the fit are the ones that prove something. Rows that nobody checked (`memory`), the EF86 sheet of 1956 (another
-        valve in all but name) and output stages whose drive is not stated are left out.
+        valve in all but name) and output stages whose drive is not stated are left out; class AB1 without a drive is taken as driven
+        until the grids reach the cathode, which is what the 1 means.
 
         What the laws are known not to do: the current below cut-off falls off more slowly than the valve's (rows at 0.01 and 1 mA); the
         anode resistance of a pentode comes out of one arctangent, and is up to two and a half times the printed one where the constants

@@ -8,10 +8,10 @@ internal sealed record OutputStage(double AnodeMilliamps, double ScreenMilliamps
     public const double Hertz = 1000;
     private const int Steps = 128;
 
-    /// <summary>Whether the source gives enough to compute the row: how the grid stands, and the drive where there is an output.</summary>
+    /// <summary>Whether the source gives enough to compute the row: how the grid stands, and the drive.</summary>
     public static bool IsComplete(ValveRow row) =>
         (row.Has("grid_volts") || row.Has("cathode_resistor_ohms"))
-        && (row.Has("drive_volts_rms_per_grid") || row.Has("drive_volts_peak_total"));
+        && (row.Has("drive_volts_rms_per_grid") || row.Has("drive_volts_peak_total") || StageConditions.IsFullyDriven(row));
 
     public static OutputStage Of(StageConditions conditions)
     {

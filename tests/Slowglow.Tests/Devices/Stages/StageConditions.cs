@@ -20,6 +20,14 @@ internal sealed record StageConditions(
     /// <summary>Each valve has a cathode resistor; otherwise all share one.</summary>
     public bool OneResistorEach { get; init; }
 
+    /// <summary>An output without its drive in class AB1, where the grids are by definition driven until they begin to draw current: to the cathode.</summary>
+    public static bool IsFullyDriven(ValveRow row) =>
+        row["class"] == "AB1"
+        && row.Has("grid_volts")
+        && row.Has("output_watts")
+        && !row.Has("drive_volts_rms_per_grid")
+        && !row.Has("drive_volts_peak_total");
+
     /// <summary>The row's conditions. A load left out is taken as 5 kilohms: at rest it carries nothing.</summary>
     public static StageConditions Of(ValveRow row)
     {
@@ -41,7 +49,9 @@ internal sealed record StageConditions(
             row.Number("grid_volts"),
             fixedBias || !row.Has("cathode_resistor_ohms") ? 0 : row.Number("cathode_resistor_ohms"),
             row.Has("load_ohms") ? row.Number("load_ohms") : 5000,
-            double.IsNaN(perGrid) ? total : perGrid
+            IsFullyDriven(row) ? -row.Number("grid_volts")
+                : double.IsNaN(perGrid) ? total
+                : perGrid
         )
         {
             ScreenTap = tap,

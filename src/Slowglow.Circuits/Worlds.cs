@@ -22,7 +22,7 @@ public sealed class Worlds
         Circuit = circuit;
         store = new WorldStore(circuit);
         follower = new SignalFollower(circuit, store.Solver);
-        answers = new Answers(circuit, follower);
+        answers = new Answers(circuit);
         limits = new CleanLimits(follower);
         parts = new Lazy<PartSlots>(() => new PartSlots(circuit));
     }
@@ -56,11 +56,12 @@ public sealed class Worlds
             worlds.Count,
             new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount },
             w =>
-                result[w] = [
-                    .. probes.Select(
-                        (p, k) => cold is not null && IsCold(p) ? cold[w][k] : answers.Of(worlds[w], setup.Channel, p, meter)
-                    ),
-                ]
+            {
+                var heard = new SmallSignals(worlds[w], follower);
+                Answer Of(Probe p, int k) =>
+                    cold is not null && IsCold(p) ? cold[w][k] : answers.Of(worlds[w], setup.Channel, p, meter, heard);
+                result[w] = [.. probes.Select(Of)];
+            }
         );
         return result;
     }

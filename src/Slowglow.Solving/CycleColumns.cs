@@ -10,15 +10,18 @@ internal sealed class CycleColumns
     private readonly Equations equations;
     private readonly ParameterMap map;
     private readonly IReadOnlyList<SlotChange[]> parameters;
+    private readonly int injections;
     private readonly int[] stateOfBranch;
     private readonly Lane[] latest;
     private readonly Lane[] earlier;
     private readonly Lane[] x;
 
-    public CycleColumns(LaneSystem system, IReadOnlyList<SlotChange[]> parameters)
+    /// <param name="injections">How many unknowns, from the first, are driven with a steady ampere each, behind the parameters.</param>
+    public CycleColumns(LaneSystem system, IReadOnlyList<SlotChange[]> parameters, int injections = 0)
     {
         this.system = system;
         this.parameters = parameters;
+        this.injections = injections;
         equations = system.Equations;
         map = new ParameterMap(equations);
         States = equations.StorageBranches.Count;
@@ -28,7 +31,7 @@ internal sealed class CycleColumns
             stateOfBranch[equations.StorageBranches[m]] = m;
         }
 
-        var most = States + parameters.Count;
+        var most = States + parameters.Count + injections;
         latest = new Lane[most * States];
         earlier = new Lane[most * States];
         x = new Lane[equations.Unknowns];
@@ -51,7 +54,7 @@ internal sealed class CycleColumns
     public void Begin(bool withParameters)
     {
         summing = withParameters;
-        Count = States + (withParameters ? parameters.Count : 0);
+        Count = States + (withParameters ? parameters.Count + injections : 0);
         Array.Clear(latest);
         Array.Clear(earlier);
         for (var m = 0; m < States; m++)
@@ -80,20 +83,20 @@ internal sealed class CycleColumns
             var past = earlier.AsSpan(c * States, States);
             Array.Clear(x);
             rule.PushHistory(mine, past, x);
-            if (c >= States)
+            var changes = c >= States && c < States + parameters.Count ? parameters[c - States] : [];
+            foreach (var change in changes)
             {
-                foreach (var change in parameters[c - States])
-                {
-                    PushEffect(change, rule, swing, worldLatest, worldEarlier);
-                }
+                PushEffect(change, rule, swing, worldLatest, worldEarlier);
+            }
+
+            if (c >= States + parameters.Count)
+            {
+                x[c - States - parameters.Count] += Lanes.One;
             }
 
             system.Factors.Solve(x);
             rule.Update(x, mine, past);
-            if (c >= States)
-            {
-                CorrectStates(parameters[c - States], rule, worldLatest, worldEarlier, mine);
-            }
+            CorrectStates(changes, rule, worldLatest, worldEarlier, mine);
 
             if (summing)
             {

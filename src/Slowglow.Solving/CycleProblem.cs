@@ -11,9 +11,24 @@ public sealed class CycleProblem
     /// <summary>Guess of the states at the start of the cycle, in the order of <see cref="Equations.StorageBranches"/>.</summary>
     public required double[] States { get; set; }
 
+    /// <summary>A settled relative on the same equations and grid to start from; null for none.</summary>
+    public CycleReference? Relative { get; init; }
+
+    /// <summary>True: <see cref="Reference"/> is wanted, for relatives to start from.</summary>
+    public bool AsReference { get; init; }
+
     /// <summary>False: only the cycle; true: also how means and rms values move with every parameter.</summary>
     public bool WithSpread { get; init; }
     public bool Settled { get; set; }
+
+    /// <summary>
+    /// What the last cycle left of each state, of a world that found its way from a relative: a state that it moves slowly may yet have
+    /// far to go. Empty otherwise.
+    /// </summary>
+    public double[] Left { get; internal set; } = [];
+
+    /// <summary>Filled when asked for and settled.</summary>
+    public CycleReference? Reference { get; internal set; }
 
     /// <summary>State that moved most over the last cycle when it did not settle: index into <see cref="Equations.StorageBranches"/>.</summary>
     public int Restless { get; set; } = -1;

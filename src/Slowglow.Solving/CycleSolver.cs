@@ -3,318 +3,231 @@ using System.Runtime.Intrinsics;
 namespace Slowglow.Solving;
 
 /// <summary>
-/// Finds the periodic state of worlds driven by a sine: shooting on the states at the zero crossing, with the exact matrix of the
-/// period. Four worlds at a time. One for each thread.
+/// Finds the periodic state of worlds driven by a sine: shooting on the states at the zero crossing, four worlds at a time. A world with
+/// a settled relative starts from it and learns only the difference; the others, and those that this does not lead to their goal, follow the
+/// directions of their states through every cycle. One for each thread.
 /// </summary>
 public sealed class CycleSolver
 {
-    private const int MostNewton = 40;
-    private const int DampedNewton = 40;
     private readonly Equations equations;
     private readonly int stepsPerCycle;
-    private readonly LaneSystem system;
-    private readonly CycleColumns columns;
-    private readonly StepRule euler;
-    private readonly StepRule second;
-    private readonly int parameters;
-    private readonly Lane[] steady;
-    private readonly Lane[] swinging;
-    private readonly Lane[] latest;
-    private readonly Lane[] earlier;
-    private readonly Lane[] before;
-    private readonly Lane[] wave;
-    private readonly Lane[] guess;
-    private readonly Lane[] rest;
-    private uint working;
+    private readonly IReadOnlyList<SlotChange[]> parameters;
+    private readonly CycleRun run;
+    private double step;
 
     /// <param name="stepsPerCycle">Time steps in a period, at least 8.</param>
     /// <param name="parameters">What moves with each random parameter.</param>
     public CycleSolver(Equations equations, int stepsPerCycle, IReadOnlyList<SlotChange[]> parameters)
     {
-        this.equations = equations;
-        this.stepsPerCycle = stepsPerCycle;
-        this.parameters = parameters.Count;
-        system = new LaneSystem(equations);
-        columns = new CycleColumns(system, parameters);
-        euler = StepRule.BackwardEuler(equations);
-        second = StepRule.SecondOrder(equations);
-        steady = new Lane[equations.Unknowns];
-        swinging = new Lane[equations.Unknowns];
-        latest = new Lane[columns.States];
-        earlier = new Lane[columns.States];
-        before = new Lane[equations.Unknowns];
-        wave = new Lane[stepsPerCycle * equations.Unknowns];
-        guess = new Lane[equations.Unknowns];
-        rest = new Lane[equations.Unknowns];
+        (this.equations, this.stepsPerCycle, this.parameters) = (equations, stepsPerCycle, parameters);
+        run = new CycleRun(equations, stepsPerCycle, parameters);
     }
 
     /// <summary>Solves all problems at <paramref name="frequency"/> hertz.</summary>
     public void Solve(IReadOnlyList<CycleProblem> problems, double frequency, CancellationToken cancel = default)
     {
-        var hard = new List<CycleProblem>();
-        InGroups(problems, Shooting.SearchCycles, hard);
+        step = 1 / frequency / stepsPerCycle;
+        List<CycleProblem> hard = [.. problems.Where(p => p.Relative is null)];
+        FromRelatives([.. problems.Where(p => p.Relative is not null)], hard, cancel);
+        List<CycleProblem> patient = [];
+        InGroups(hard, Shooting.SearchCycles, patient, cancel);
 
         // The few that need patience share their lanes, instead of holding up three others each.
-        InGroups(hard, Shooting.MostCycles, []);
+        InGroups(patient, Shooting.MostCycles, [], cancel);
+        Spread(problems, cancel);
+    }
 
-        void InGroups(IReadOnlyList<CycleProblem> some, int most, List<CycleProblem> unfinished)
+    /// <summary>A lane that has settled takes the next problem at once.</summary>
+    private void FromRelatives(IReadOnlyList<CycleProblem> problems, List<CycleProblem> hard, CancellationToken cancel)
+    {
+        var lanes = new ChordSearch?[Lanes.Width];
+        var next = 0;
+        while (Refill(problems, lanes, ref next))
         {
-            for (var first = 0; first < some.Count; first += Lanes.Width)
+            cancel.ThrowIfCancellationRequested();
+            run.Go(withStates: false, withParameters: false);
+            for (var lane = 0; lane < Lanes.Width; lane++)
             {
-                cancel.ThrowIfCancellationRequested();
-                var group = new CycleProblem[Lanes.Width];
-                for (var lane = 0; lane < Lanes.Width; lane++)
+                if (lanes[lane] is not { } search)
                 {
-                    group[lane] = some[Math.Min(first + lane, some.Count - 1)];
+                    continue;
                 }
 
-                SolveGroup(group, 1 / frequency / stepsPerCycle, most, unfinished, cancel);
+                search.Judge(run.States, run.System.X, lane, (run.Working & (1u << lane)) != 0);
+                if (search.Settled)
+                {
+                    Unload(search.Problem, search.States, lane);
+                    (search.Problem.Settled, search.Problem.Cycles) = (true, search.Cycles);
+                    lanes[lane] = null;
+                }
+                else if (search.Lost)
+                {
+                    hard.Add(search.Problem);
+                    lanes[lane] = null;
+                }
             }
         }
     }
 
-    private void SolveGroup(CycleProblem[] group, double step, int most, List<CycleProblem> unfinished, CancellationToken cancel)
+    private bool Refill(IReadOnlyList<CycleProblem> problems, ChordSearch?[] lanes, ref int next)
     {
-        for (var s = 0; s < equations.Slots; s++)
+        var changed = false;
+        for (var lane = 0; lane < Lanes.Width; lane++)
         {
-            system.Slots[s] = Vector256.Create(group[0].Slots[s], group[1].Slots[s], group[2].Slots[s], group[3].Slots[s]);
+            if (lanes[lane] is null && next < problems.Count)
+            {
+                lanes[lane] = new ChordSearch(problems[next], equations);
+                run.Load(lane, problems[next++]);
+                changed = true;
+            }
         }
 
-        euler.Prepare(system, step);
-        second.Prepare(system, step);
-        system.AssembleSources(0, Lanes.One, steady);
-        system.AssembleSources(1, Lanes.One, swinging);
-        for (var r = 0; r < steady.Length; r++)
+        if (lanes.FirstOrDefault(l => l is not null) is not { } busy)
         {
-            swinging[r] -= steady[r];
+            return false;
         }
 
+        for (var lane = 0; lane < Lanes.Width; lane++)
+        {
+            if (lanes[lane] is not null)
+            {
+                run.Begin(lane, lanes[lane]!.States, lanes[lane]!.Start);
+            }
+            else if (changed || next >= problems.Count)
+            {
+                // An empty lane runs along with a busy one.
+                run.Load(lane, busy.Problem);
+                run.Begin(lane, busy.States, busy.Start);
+                changed = true;
+            }
+        }
+
+        if (changed)
+        {
+            run.Prepare(step);
+        }
+
+        return true;
+    }
+
+    private void InGroups(List<CycleProblem> some, int most, List<CycleProblem> unfinished, CancellationToken cancel)
+    {
+        foreach (var four in some.Chunk(Lanes.Width))
+        {
+            SolveGroup(four, most, unfinished, cancel);
+        }
+    }
+
+    private void SolveGroup(CycleProblem[] four, int most, List<CycleProblem> unfinished, CancellationToken cancel)
+    {
         var shots = new Shooting[Lanes.Width];
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
-            shots[lane] = new Shooting(group[lane], equations);
+            var problem = four[Math.Min(lane, four.Length - 1)];
+            shots[lane] = new Shooting(problem, equations);
+            run.Load(lane, problem);
         }
 
+        run.Prepare(step);
         for (var cycle = 0; cycle < most && shots.Any(s => !s.Finished); cycle++)
         {
             cancel.ThrowIfCancellationRequested();
-            RunCycle(shots, withStates: shots.Any(s => s is { Finished: false, Running: false }), withParameters: false);
+            Go(shots, withStates: shots.Any(s => s is { Finished: false, Running: false }));
             for (var lane = 0; lane < Lanes.Width; lane++)
             {
-                shots[lane].Judge(columns, latest, system.X, lane, (working & (1u << lane)) != 0);
+                shots[lane].Judge(run.Columns, run.States, run.System.X, lane, (run.Working & (1u << lane)) != 0);
             }
         }
 
-        if (most < Shooting.MostCycles)
+        Go(shots, withStates: false);
+        for (var lane = 0; lane < four.Length; lane++)
         {
-            unfinished.AddRange(group.Distinct().Where((p, _) => !shots[Array.IndexOf(group, p)].Finished));
-        }
+            var (problem, shot) = (four[lane], shots[lane]);
+            if (most < Shooting.MostCycles && !shot.Finished)
+            {
+                unfinished.Add(problem);
+            }
 
-        var spread = group.Any(p => p.WithSpread);
-        RunCycle(shots, spread, spread);
+            Unload(problem, shot.States, lane);
+            problem.Settled = shot.Settled && (run.Working & (1u << lane)) != 0;
+            problem.Cycles += shot.Cycles;
+            problem.Restless = shot.Restless;
+        }
+    }
+
+    private void Go(Shooting[] shots, bool withStates)
+    {
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
-            Unload(group[lane], shots[lane], lane, spread && group[lane].WithSpread);
+            run.Begin(lane, shots[lane].States, shots[lane].Start);
         }
+
+        run.Go(withStates, withParameters: false);
     }
 
-    private void RunCycle(Shooting[] shots, bool withStates, bool withParameters)
-    {
-        for (var m = 0; m < latest.Length; m++)
-        {
-            latest[m] = Vector256.Create(shots[0].States[m], shots[1].States[m], shots[2].States[m], shots[3].States[m]);
-            earlier[m] = latest[m];
-        }
-
-        for (var r = 0; r < before.Length; r++)
-        {
-            system.X[r] = Vector256.Create(shots[0].Start[r], shots[1].Start[r], shots[2].Start[r], shots[3].Start[r]);
-            before[r] = system.X[r];
-        }
-
-        working = 0xF;
-        columns.Begin(withParameters);
-        for (var k = 1; k <= stepsPerCycle; k++)
-        {
-            var rule = k == 1 ? euler : second;
-            var swing = Math.Sin(2 * Math.PI * k / stepsPerCycle);
-            TimeStep(rule, swing, k);
-            if (withStates)
-            {
-                columns.Step(rule, swing, latest, earlier, 1.0 / stepsPerCycle);
-            }
-
-            rule.Update(system.X, latest, earlier);
-            system.X.CopyTo(wave.AsSpan((k - 1) * system.X.Length));
-        }
-    }
-
-    private void TimeStep(StepRule rule, double swing, int k)
-    {
-        var n = system.X.Length;
-        for (var r = 0; r < n; r++)
-        {
-            guess[r] = k > 2 ? (2 * system.X[r]) - before[r] : system.X[r];
-            before[r] = system.X[r];
-        }
-
-        var settled = Newton(rule, swing, guess, MostNewton);
-        if (settled != working)
-        {
-            // Extrapolation past a kink misleads: once more from the last step itself.
-            settled |= Newton(rule, swing, before, MostNewton);
-        }
-
-        if (settled != working)
-        {
-            settled |= Newton(rule, swing, before, MostNewton, DampedNewton);
-            working &= settled;
-        }
-
-        FactorAtSolution(rule);
-    }
-
-    /// <summary>Newton at one instant; returns the lanes that settled.</summary>
-    private uint Newton(StepRule rule, double swing, ReadOnlySpan<Lane> guess, int most, int damped = 0)
-    {
-        for (var r = 0; r < rest.Length; r++)
-        {
-            rest[r] = steady[r] + (swing * swinging[r]);
-        }
-
-        rule.PushHistory(latest, earlier, rest);
-        system.Linearise(guess);
-        system.Evaluate();
-        Damp(rule, guess, damped);
-        uint settled = 0;
-        for (var n = 0; n < most; n++)
-        {
-            Stamp(rule);
-            system.Factors.Factor();
-            system.Factors.Solve(system.X);
-            system.Advance();
-            system.Evaluate();
-            settled = system.Agreeing();
-            if ((settled & working) == working)
-            {
-                break;
-            }
-        }
-
-        return settled & working;
-    }
-
-    /// <summary>Factors of the settled point, for the columns.</summary>
-    private void FactorAtSolution(StepRule rule)
-    {
-        Array.Copy(rule.Linear, system.Factors.Values, rule.Linear.Length);
-        system.StampElements(system.Factors.Values, rest);
-        system.Factors.Factor();
-    }
-
-    /// <summary>Third steps only, without judging: out of a ring that full steps run round in.</summary>
-    private void Damp(StepRule rule, ReadOnlySpan<Lane> guess, int steps)
-    {
-        Span<Lane> from = stackalloc Lane[steps > 0 ? guess.Length : 0];
-        guess[..from.Length].CopyTo(from);
-        for (var n = 0; n < steps; n++)
-        {
-            Stamp(rule);
-            system.Factors.Factor();
-            system.Factors.Solve(system.X);
-            for (var r = 0; r < from.Length; r++)
-            {
-                from[r] += (1.0 / 3) * (system.X[r] - from[r]);
-                system.X[r] = from[r];
-            }
-
-            system.Advance();
-            system.Evaluate();
-        }
-    }
-
-    private void Stamp(StepRule rule)
-    {
-        Array.Copy(rule.Linear, system.Factors.Values, rule.Linear.Length);
-        Array.Copy(rest, system.X, rest.Length);
-        system.StampElements(system.Factors.Values, system.X);
-    }
-
-    private void Unload(CycleProblem problem, Shooting shot, int lane, bool spread)
+    private void Unload(CycleProblem problem, double[] states, int lane)
     {
         var n = equations.Unknowns;
-        problem.Settled = shot.Settled && (working & (1u << lane)) != 0;
-        problem.Cycles = shot.Cycles;
-        problem.Restless = shot.Restless;
-        problem.States = shot.States;
-        problem.End = [.. system.X.Select(x => x.GetElement(lane))];
-        problem.Wave = new float[wave.Length];
+        problem.States = states;
+        problem.End = [.. run.System.X.Select(x => x.GetElement(lane))];
+        problem.Wave = new float[run.Wave.Length];
         problem.Mean = new double[n];
-        for (var i = 0; i < wave.Length; i++)
-        {
-            var v = wave[i].GetElement(lane);
-            problem.Wave[i] = (float)v;
-            problem.Mean[i % n] += v / stepsPerCycle;
-        }
-
-        if (spread && problem.Settled)
-        {
-            UnloadSpread(problem, lane);
-        }
-    }
-
-    private void UnloadSpread(CycleProblem problem, int lane)
-    {
-        var n = equations.Unknowns;
-        var m = columns.States;
-        var matrix = Shooting.PeriodMatrix(columns, lane);
-        var moved = new double[m * parameters];
-        for (var p = 0; p < parameters; p++)
-        {
-            for (var s = 0; s < m; s++)
-            {
-                moved[(s * parameters) + p] = columns.End(m + p, s).GetElement(lane);
-            }
-        }
-
-        if (!DenseSolve.InPlace(matrix, moved, m, parameters))
-        {
-            return;
-        }
-
-        var rms = Rms(problem);
-        problem.MeanSpread = new float[parameters * n];
-        problem.RmsSpread = new float[parameters * n];
-        for (var p = 0; p < parameters; p++)
+        for (var at = 0; at < run.Wave.Length; at += n)
         {
             for (var r = 0; r < n; r++)
             {
-                var mean = columns.MeanOf[((m + p) * n) + r].GetElement(lane);
-                var product = columns.ProductOf[((m + p) * n) + r].GetElement(lane);
-                for (var s = 0; s < m; s++)
-                {
-                    var along = moved[(s * parameters) + p];
-                    mean += columns.MeanOf[(s * n) + r].GetElement(lane) * along;
-                    product += columns.ProductOf[(s * n) + r].GetElement(lane) * along;
-                }
-
-                problem.MeanSpread[(p * n) + r] = (float)mean;
-                var swing = product - (problem.Mean[r] * mean);
-                problem.RmsSpread[(p * n) + r] = rms[r] > 0 ? (float)(swing / rms[r]) : 0;
+                var v = run.Wave[at + r].GetElement(lane);
+                problem.Wave[at + r] = (float)v;
+                problem.Mean[r] += v;
             }
+        }
+
+        for (var r = 0; r < n; r++)
+        {
+            problem.Mean[r] /= stepsPerCycle;
         }
     }
 
-    private double[] Rms(CycleProblem problem)
+    private void Spread(IReadOnlyList<CycleProblem> problems, CancellationToken cancel)
     {
-        var n = equations.Unknowns;
-        var squares = new double[n];
-        for (var i = 0; i < problem.Wave.Length; i++)
+        foreach (var problem in problems.Where(p => p is { AsReference: true, Settled: true }))
         {
-            var d = problem.Wave[i] - problem.Mean[i % n];
-            squares[i % n] += d * d / stepsPerCycle;
+            problem.Reference = new ReferenceMaker(equations, stepsPerCycle, parameters).Make(problem, step);
         }
 
-        return [.. squares.Select(Math.Sqrt)];
+        List<CycleProblem> wanted = [.. problems.Where(p => p is { WithSpread: true, Settled: true, MeanSpread.Length: 0 })];
+        var near = wanted.Where(p => NearbySpread.IsNear(equations, p)).ToHashSet();
+        var nearby = new NearbySpread(equations, parameters);
+        foreach (var four in near.GroupBy(p => p.Relative).SelectMany(g => g.Chunk(Lanes.Width)))
+        {
+            cancel.ThrowIfCancellationRequested();
+            nearby.Fill(four);
+        }
+
+        foreach (var four in wanted.Where(p => p.MeanSpread.Length == 0).Chunk(Lanes.Width))
+        {
+            cancel.ThrowIfCancellationRequested();
+            SpreadOf(four);
+        }
+    }
+
+    private void SpreadOf(CycleProblem[] four)
+    {
+        for (var lane = 0; lane < Lanes.Width; lane++)
+        {
+            var problem = four[Math.Min(lane, four.Length - 1)];
+            run.Load(lane, problem);
+            run.Begin(lane, problem.States, problem.End);
+        }
+
+        run.Prepare(step);
+        run.Go(withStates: true, withParameters: true);
+        var spread = new CycleSpread(run.Columns, equations);
+        for (var lane = 0; lane < four.Length; lane++)
+        {
+            var (mean, rms) = spread.Of(four[lane], lane, 0, parameters.Count);
+            four[lane].MeanSpread = Array.ConvertAll(mean, v => (float)v);
+            four[lane].RmsSpread = Array.ConvertAll(rms, v => (float)v);
+        }
     }
 }

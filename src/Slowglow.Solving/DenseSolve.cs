@@ -22,35 +22,32 @@ public static class DenseSolve
                 var factor = a[(r * n) + k] * pivot;
                 if (factor != 0)
                 {
-                    Subtract(a, r * n, k * n, k, n, factor);
-                    Subtract(b, r * columns, k * columns, 0, columns, factor);
+                    Rows.Add(a.AsSpan((r * n) + k, n - k), a.AsSpan((k * n) + k, n - k), -factor);
+                    Rows.Add(b.AsSpan(r * columns, columns), b.AsSpan(k * columns, columns), -factor);
                 }
             }
         }
 
         for (var k = n - 1; k >= 0; k--)
         {
+            var row = b.AsSpan(k * columns, columns);
+            for (var j = k + 1; j < n; j++)
+            {
+                var factor = a[(k * n) + j];
+                if (factor != 0)
+                {
+                    Rows.Add(row, b.AsSpan(j * columns, columns), -factor);
+                }
+            }
+
+            var pivot = 1 / a[(k * n) + k];
             for (var c = 0; c < columns; c++)
             {
-                var sum = b[(k * columns) + c];
-                for (var j = k + 1; j < n; j++)
-                {
-                    sum -= a[(k * n) + j] * b[(j * columns) + c];
-                }
-
-                b[(k * columns) + c] = sum / a[(k * n) + k];
+                row[c] *= pivot;
             }
         }
 
         return true;
-    }
-
-    private static void Subtract(double[] m, int target, int source, int from, int to, double factor)
-    {
-        for (var j = from; j < to; j++)
-        {
-            m[target + j] -= factor * m[source + j];
-        }
     }
 
     private static bool Exchange(double[] a, double[] b, int n, int columns, int k)

@@ -21,6 +21,17 @@ public static class Lanes
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Get(in Lane lanes, int lane) => lanes.GetElement(lane);
 
+    /// <summary>All bits of the lanes named (bit per lane).</summary>
+    public static Lane Mask(uint lanes) =>
+        Vector256
+            .Create(
+                (lanes & 1) != 0 ? -1L : 0,
+                (lanes & 2) != 0 ? -1L : 0,
+                (lanes & 4) != 0 ? -1L : 0,
+                (lanes & 8) != 0 ? -1L : 0
+            )
+            .AsDouble();
+
     /// <summary>Writes one lane of a vector in memory.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static void Put(ref Lane lanes, int lane, double value) =>

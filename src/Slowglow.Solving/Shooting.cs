@@ -73,7 +73,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         for (var m = 0; m < n; m++)
         {
             residual[m] = end[m].GetElement(lane) - States[m];
-            norm += Square(residual[m] / Scale(m, States[m]));
+            norm += Square(residual[m] / CycleStates.Scale(equations, m, States[m]));
         }
 
         norm = Math.Sqrt(norm / Math.Max(1, n));
@@ -111,7 +111,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         var largest = 0.0;
         for (var m = 0; m < n; m++)
         {
-            var size = Math.Abs(step[m]) / Scale(m, States[m]);
+            var size = Math.Abs(step[m]) / CycleStates.Scale(equations, m, States[m]);
             if (size > largest)
             {
                 (largest, Restless) = (size, m);
@@ -155,13 +155,6 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         {
             Finished = true;
         }
-    }
-
-    /// <summary>One volt, or a milliampere, or a tenth of what is there.</summary>
-    private double Scale(int m, double value)
-    {
-        var unit = equations.Branches[equations.StorageBranches[m]].Kind == BranchKind.Storage ? 1.0 : 1e-3;
-        return unit + (0.1 * Math.Abs(value));
     }
 
     private static double Square(double v) => v * v;

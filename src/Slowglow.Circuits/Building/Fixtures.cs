@@ -146,15 +146,20 @@ internal sealed class Fixtures
     /// <summary>Takes the mains' swing away and holds the rectified rails where they stand.</summary>
     public void HoldRails(double[] mean, double[] slots)
     {
-        if (HasMains)
-        {
-            slots[swingSlot] = 0;
-        }
-
+        StopMains(slots);
         foreach (var (row, siemens, volts) in Holds)
         {
             slots[siemens] = HoldSiemens;
             slots[volts] = mean[row];
+        }
+    }
+
+    /// <summary>Takes the mains' swing away.</summary>
+    public void StopMains(double[] slots)
+    {
+        if (HasMains)
+        {
+            slots[swingSlot] = 0;
         }
     }
 

@@ -6,16 +6,17 @@ using Slowglow.Solving;
 namespace Slowglow.Circuits.Solved;
 
 /// <summary>Answers probes from a solved, powered world.</summary>
-internal sealed class Answers(Circuit circuit, SignalFollower follower)
+internal sealed class Answers(Circuit circuit)
 {
     /// <summary>Above this a meter's own leakage decides what it shows: the net is held by nothing.</summary>
-    private const double FloatingOhms = 200e6;
+    public const double FloatingOhms = 200e6;
 
     /// <param name="channel">Signal path that is driven; worlds are kept without it, because only levels depend on it.</param>
     /// <summary>A spread beyond this, and beyond the figure itself, is that of leakages.</summary>
     private const double LeakageVolts = 10;
 
-    public Answer Of(WorldState world, string? channel, Probe probe, MeterClass meter)
+    /// <param name="heard">What was worked out of this world's signals for other probes.</param>
+    public Answer Of(WorldState world, string? channel, Probe probe, MeterClass meter, SmallSignals heard)
     {
         if (!world.Settled)
         {
@@ -41,7 +42,7 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
         {
             ProbeKind.Dc => Dc(world, red, black, meter),
             ProbeKind.Ac => Ac(world, red, black),
-            ProbeKind.Level => Level(world, channel, red, black, probe.Frequency),
+            ProbeKind.Level => Level(heard, channel, red, black, probe.Frequency),
             _ => Answer.None(AnswerKind.NotApplicable),
         };
     }
@@ -110,7 +111,7 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
         return new Answer(AnswerKind.Value, amps, WithMains(amps));
     }
 
-    private Answer Level(WorldState world, string? channel, int red, int black, double frequency)
+    private Answer Level(SmallSignals heard, string? channel, int red, int black, double frequency)
     {
         var path = circuit.Fixtures.PathOf(channel);
         if (path is null)
@@ -118,8 +119,7 @@ internal sealed class Answers(Circuit circuit, SignalFollower follower)
             return Answer.None(AnswerKind.NotApplicable);
         }
 
-        var x = follower.Small(world, path, frequency, out var signal);
-        if (x is null)
+        if (heard.At(path, frequency) is not ({ } x, var signal))
         {
             return Answer.None(AnswerKind.Unsettled);
         }

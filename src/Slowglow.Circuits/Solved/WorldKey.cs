@@ -6,12 +6,13 @@ namespace Slowglow.Circuits.Solved;
 /// <summary>Names a setup or a set of faults by what matters electrically, so that solved worlds can be found again.</summary>
 internal static class WorldKey
 {
-    public static string Of(Setup setup)
+    /// <param name="ratedVolts">Mains volts where the setup says nothing.</param>
+    public static string Of(Setup setup, double ratedVolts)
     {
         static string Number(double? v) => v?.ToString("R", CultureInfo.InvariantCulture) ?? "";
         IEnumerable<string> parts =
         [
-            Number(setup.MainsVolts),
+            Number(setup.MainsVolts ?? ratedVolts),
             Number(setup.LimiterWatts),
             setup.PowerOff ? "off" : "on",
             setup.ValvesOut ? "out" : "in",

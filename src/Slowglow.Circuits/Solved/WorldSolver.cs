@@ -10,6 +10,7 @@ internal sealed class WorldSolver(Circuit circuit)
     public const int MainsSteps = 120;
     private const int LampRounds = 6;
 
+    private readonly SlowDrift drift = new(circuit);
     private readonly Following following = new(circuit);
     private readonly Lock healthyLock = new();
     private readonly Dictionary<string, WorldState> healthy = [];
@@ -49,9 +50,39 @@ internal sealed class WorldSolver(Circuit circuit)
         else
         {
             SolveCycle(worlds, relative, cancel);
-            following.Settle(worlds, some => Cycle(some, null, true, cancel));
+            following.Settle(worlds, some => Cycle(some, relative, true, cancel));
         }
 
+        Again([.. worlds.Where(w => !w.Settled)], relative, cancel);
+        Resist(worlds);
+        WorldState[] unfinished = [.. worlds.Where(w => w is { Settled: true, Left.Length: > 0 } && drift.IsFar(w))];
+        if (unfinished.Length > 0)
+        {
+            Cycle(unfinished, null, true, cancel);
+            Again([.. unfinished.Where(w => !w.Settled)], relative, cancel);
+            Resist(unfinished);
+        }
+    }
+
+    /// <summary>Once more from the crest of the mains: a guess may have led to where there is no way on.</summary>
+    private void Again(IReadOnlyList<WorldState> worlds, WorldState? relative, CancellationToken cancel)
+    {
+        if (worlds.Count == 0 || relative is null || worlds[0].Setup.LimiterWatts is not null)
+        {
+            return;
+        }
+
+        foreach (var world in worlds)
+        {
+            (world.States, world.End) = ([], []);
+        }
+
+        Crests(worlds, relative, cancel);
+        Cycle(worlds, relative, true, cancel, fromRelative: false);
+    }
+
+    private void Resist(IReadOnlyList<WorldState> worlds)
+    {
         var resistance = new TransferResistance(circuit.Equations);
         foreach (var four in worlds.Where(w => w.Settled).Chunk(Lanes.Width))
         {
@@ -85,8 +116,37 @@ internal sealed class WorldSolver(Circuit circuit)
             return;
         }
 
-        Crests(worlds, relative, cancel);
+        Guess(worlds, relative, cancel);
         Cycle(worlds, relative, true, cancel);
+    }
+
+    /// <summary>First guesses: on the healthy supply's load line, or at the crest of the mains where the fault lies within the supply.</summary>
+    private void Guess(IReadOnlyList<WorldState> worlds, WorldState? relative, CancellationToken cancel)
+    {
+        var within = worlds.Where(w => relative?.Supply is not { } supply || supply.IsWithin(w.Faults)).ToHashSet();
+        Crests([.. within], relative, cancel);
+        if (relative?.Supply is not { } line)
+        {
+            return;
+        }
+
+        var beyond = worlds.Where(w => !within.Contains(w)).ToList();
+        var problems = beyond.Select(w => new StaticProblem { Slots = line.On(w.Slots), Start = line.Rest }).ToList();
+        new StaticSolver(circuit.Equations).Solve(problems, 0, cancel);
+        var usual = StatesOf(line.Rest, line.On(relative.Slots));
+        foreach (var (world, problem) in beyond.Zip(problems))
+        {
+            if (!problem.Settled)
+            {
+                Crests([world], relative, cancel);
+                continue;
+            }
+
+            // What the cycle does to the healthy unit at rest on its line, it does to this one, more or less.
+            var states = StatesOf(problem.Solution, problem.Slots);
+            world.States = [.. states.Select((s, m) => s + relative.States[m] - usual[m])];
+            world.End = [.. problem.Solution.Select((x, r) => x + relative.End[r] - line.Rest[r])];
+        }
     }
 
     /// <summary>The lamp's resistance and the current through it are found by turns.</summary>
@@ -103,7 +163,7 @@ internal sealed class WorldSolver(Circuit circuit)
 
             if (round == 0)
             {
-                Crests(worlds, relative, cancel);
+                Guess(worlds, relative, cancel);
             }
 
             var last = round == LampRounds - 1;
@@ -152,25 +212,34 @@ internal sealed class WorldSolver(Circuit circuit)
         return crest;
     }
 
-    private void Cycle(IReadOnlyList<WorldState> worlds, WorldState? relative, bool withSpread, CancellationToken cancel)
+    private void Cycle(
+        IReadOnlyList<WorldState> worlds,
+        WorldState? relative,
+        bool withSpread,
+        CancellationToken cancel,
+        bool fromRelative = true
+    )
     {
-        var problems = worlds.Select(w => Problem(w, relative, withSpread)).ToList();
+        var problems = worlds.Select(w => Problem(w, relative, withSpread, fromRelative)).ToList();
         var solver = new CycleSolver(circuit.Equations, MainsSteps, circuit.Changes);
         solver.Solve(problems, circuit.Sheet.Mains.Frequency, cancel);
         foreach (var (world, problem) in worlds.Zip(problems))
         {
             world.Settled = problem.Settled;
             world.Cycles = problem.Cycles;
+            world.Left = problem.Left;
             world.Mean = problem.Mean;
             world.Wave = problem.Wave;
             world.States = problem.States;
             world.End = problem.End;
             world.MeanSpread = problem.MeanSpread;
             world.RmsSpread = problem.RmsSpread;
+            world.Reference = problem.Reference;
+            world.Supply = problem.Reference is null ? null : SupplyLine.Of(circuit, world);
         }
     }
 
-    private CycleProblem Problem(WorldState world, WorldState? relative, bool withSpread)
+    private CycleProblem Problem(WorldState world, WorldState? relative, bool withSpread, bool fromRelative)
     {
         var states = world.States.Length > 0 ? world.States : StatesOf(world.Crest, world.Slots);
         var start = world.End.Length > 0 ? world.End : world.Crest;
@@ -188,6 +257,8 @@ internal sealed class WorldSolver(Circuit circuit)
             Start = start,
             States = states,
             WithSpread = withSpread,
+            Relative = fromRelative ? relative?.Reference : null,
+            AsReference = world.Faults.Count == 0 && withSpread,
         };
     }
 

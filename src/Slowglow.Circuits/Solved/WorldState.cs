@@ -1,4 +1,5 @@
 using Slowglow.Sheets.Setups;
+using Slowglow.Solving;
 
 namespace Slowglow.Circuits.Solved;
 
@@ -22,6 +23,15 @@ internal sealed class WorldState
     public double[] End { get; set; } = [];
     public float[] MeanSpread { get; set; } = [];
     public float[] RmsSpread { get; set; } = [];
+
+    /// <summary>As <see cref="CycleProblem.Left"/>.</summary>
+    public double[] Left { get; set; } = [];
+
+    /// <summary>What relatives start from; kept by healthy worlds.</summary>
+    public CycleReference? Reference { get; set; }
+
+    /// <summary>Its supply for relatives; kept by healthy worlds.</summary>
+    public SupplyLine? Supply { get; set; }
 
     /// <summary>Resistance at rest between unknowns, [row * unknowns + column].</summary>
     public float[] Resistance { get; set; } = [];

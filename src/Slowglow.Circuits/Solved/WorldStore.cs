@@ -18,7 +18,7 @@ internal sealed class WorldStore(Circuit circuit)
         CancellationToken cancel
     )
     {
-        var setupKey = WorldKey.Of(setup);
+        var setupKey = WorldKey.Of(setup, circuit.Sheet.Mains.Volts);
         string[] keys = [.. sets.Select(s => $"{setupKey}#{WorldKey.Of(s)}")];
         var missing = Enumerable.Range(0, sets.Count).Where(k => !worlds.ContainsKey(keys[k])).DistinctBy(k => keys[k]).ToList();
         if (missing.Count > 0)

@@ -54,7 +54,7 @@ internal sealed class SteadyState
     /// Settles from mean volts by net; what is inside parts finds its own start. A few cycles tell how far each net stands from its mean at the
     /// zero crossing, where the runs begin.
     /// </summary>
-    public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 160)
+    public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 480)
     {
         var start = circuit.Deck.Nodes.Where(n => means.ContainsKey(n.Key)).ToDictionary(n => n.Value, n => means[n.Key]);
         State = new CircuitState(start, circuit.Magnetised(rms));

@@ -139,5 +139,36 @@ internal sealed class OpAmpLaw : Law
         );
         next = Lanes.Choose(moving, Lanes.Zero, next);
         volts[Positive] += (next - wants) * half / gain;
+        LimitOutput(before, volts, constants);
+    }
+
+    /// <summary>
+    /// Beyond the most that the output gives its tangent is all but flat, and a step along it goes anywhere: held to where the output stage
+    /// is a resistance, or to just beyond when it starts there.
+    /// </summary>
+    private static void LimitOutput(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
+    {
+        var edge = constants[(int)Constant.LimitAmps] * constants[(int)Constant.OutputOhms];
+        var inside = Inside(volts, constants);
+        var was = before[Out] - Inside(before, constants);
+        var wants = volts[Out] - inside;
+        var most = Lanes.Choose(Vector256.GreaterThan(Vector256.Abs(was), edge), Vector256.Abs(was) + (4 * edge), 2 * edge);
+        var crosses = Vector256.LessThan(was * wants, Lanes.Zero) & Vector256.GreaterThan(Vector256.Abs(was), edge);
+        var held = Vector256.Min(Vector256.Max(wants, -most), most);
+        held = Lanes.Choose(crosses, Lanes.Zero, held);
+        volts[Out] = Lanes.Choose(Vector256.Equals(held, wants), volts[Out], inside + held);
+    }
+
+    /// <summary>Volts that the amplifier puts behind its output resistance.</summary>
+    private static Lane Inside(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants)
+    {
+        var supply = volts[Supply];
+        var awake = Lanes.Tanh(Vector256.Max(supply, Lanes.Zero) * (1.0 / 3), out _);
+        var skew = 0.5 * (constants[(int)Constant.RoomLow] - constants[(int)Constant.RoomHigh]);
+        var half = Half(supply, constants, out _);
+        var difference = volts[Positive] - volts[Negative] + constants[(int)Constant.OffsetVolts];
+        var stuck = constants[(int)Constant.Stuck];
+        var t = Lanes.Tanh(constants[(int)Constant.Gain] * awake * difference / half, out _);
+        return (0.5 * supply) + (skew * awake) + (half * (((Lanes.One - Vector256.Abs(stuck)) * t) + stuck));
     }
 }

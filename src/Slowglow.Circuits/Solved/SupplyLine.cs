@@ -1,0 +1,87 @@
+using Slowglow.Circuits.Building;
+using Slowglow.Sheets;
+using Slowglow.Solving;
+
+namespace Slowglow.Circuits.Solved;
+
+/// <summary>
+/// The supply of a healthy world as its load lines: every rectified net behind a resistance, from its open volts. Worlds whose fault lies
+/// beyond the supply are at rest on it, which is where their cycles begin.
+/// </summary>
+internal sealed class SupplyLine
+{
+    private readonly Circuit circuit;
+    private readonly List<(int Siemens, int Volts, double Line, double Open)> rails = [];
+    private readonly HashSet<string> supplyNets;
+
+    private SupplyLine(Circuit circuit)
+    {
+        this.circuit = circuit;
+        supplyNets =
+        [
+            .. RectifiedNets.AlternatingNets(circuit.Sheet),
+            .. RectifiedNets.Of(circuit.Sheet),
+            NetTable.Ground,
+            NetTable.Neutral,
+            NetTable.Earth,
+        ];
+    }
+
+    /// <summary>The healthy unit at rest on its lines.</summary>
+    public double[] Rest { get; private set; } = [];
+
+    /// <summary>The lines of a settled healthy world; null when it stands on none.</summary>
+    public static SupplyLine? Of(Circuit circuit, WorldState healthy)
+    {
+        if (healthy.Reference is not { Transfer.Length: > 0 } reference || circuit.Fixtures.Holds.Count == 0)
+        {
+            return null;
+        }
+
+        // Held where it stands, a rail shows what it delivers.
+        var line = new SupplyLine(circuit);
+        var held = (double[])healthy.Slots.Clone();
+        circuit.Fixtures.HoldRails(healthy.Mean, held);
+        if (line.Settle(held, healthy.Mean) is not { } rest)
+        {
+            return null;
+        }
+
+        foreach (var (row, siemens, volts) in circuit.Fixtures.Holds)
+        {
+            var amps = Fixtures.HoldSiemens * (healthy.Mean[row] - rest[row]);
+            var ohms = reference.Transfer[(row * circuit.Equations.Unknowns) + row];
+            line.rails.Add((siemens, volts, 1 / ohms, healthy.Mean[row] + (amps * ohms)));
+        }
+
+        line.Rest = line.Settle(line.On(healthy.Slots), healthy.Mean) ?? [];
+        return line.Rest.Length > 0 ? line : null;
+    }
+
+    /// <summary>True when a fault lies within the supply, which the lines then no longer stand for.</summary>
+    public bool IsWithin(IReadOnlyList<Fault> faults) =>
+        faults.Any(f =>
+            circuit.Sheet.Parts.FirstOrDefault(p => p.Designator == f.Part) is { } part
+            && part.Pins.All(p => supplyNets.Contains(p.Net))
+        );
+
+    /// <summary>A world's slots with the supply replaced by its lines.</summary>
+    public double[] On(double[] slots)
+    {
+        var on = (double[])slots.Clone();
+        circuit.Fixtures.StopMains(on);
+        foreach (var (siemens, volts, line, open) in rails)
+        {
+            (on[siemens], on[volts]) = (line, open);
+        }
+
+        return on;
+    }
+
+    private double[]? Settle(double[] slots, double[] start)
+    {
+        var problem = new StaticProblem { Slots = slots, Start = start };
+        new StaticSolver(circuit.Equations).Solve([problem]);
+        return problem.Settled ? problem.Solution : null;
+    }
+}

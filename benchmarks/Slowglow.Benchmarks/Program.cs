@@ -1,12 +1,34 @@
 using Slowglow.Benchmarks;
 
+if (args is [FirstAnswer.Argument, var only])
+{
+    FirstAnswer.Answer(only);
+    return;
+}
+
 string[] folders = args.Length > 0 ? args : ["kittiwake-15", "saltmarsh-lm2", "heronsgate-m60"];
 Console.WriteLine(
     $"{Environment.ProcessorCount} cores, .NET {Environment.Version}, {(IsOptimised() ? "Release" : "DEBUG: figures mean nothing")}"
 );
 Console.WriteLine();
 Console.WriteLine(
-    "Worlds: every single fault of a sheet, mains cycle and spreads included, against libngspice settling the same worlds"
+    "Resting states, one thread each unless said: an invented chain of direct-coupled stages, same laws and tolerance 1e-6"
+);
+var rest = new RestBenchmark(8);
+Console.WriteLine(rest.SingleFaults(600));
+Console.WriteLine(rest.Sweep(2000));
+Console.WriteLine(rest.Pairs(600));
+Console.WriteLine("How cost grows with the circuit:");
+foreach (var stages in new[] { 2, 4, 8, 16, 30 })
+{
+    Console.WriteLine(new RestBenchmark(stages).Growth());
+}
+
+Console.WriteLine();
+Console.WriteLine(FirstAnswer.Run(folders[0]));
+Console.WriteLine();
+Console.WriteLine(
+    "(c) Worlds: every single fault of a sheet, mains cycle and spreads included, against libngspice settling the same worlds"
 );
 Console.WriteLine(WorldsRow.Heading);
 foreach (var folder in folders)

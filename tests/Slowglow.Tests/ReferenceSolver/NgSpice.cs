@@ -64,7 +64,7 @@ internal static unsafe class NgSpice
     /// <summary>What the library printed last, for messages.</summary>
     public static string Tail() => Said.Length > 3000 ? Said.ToString(Said.Length - 3000, 3000) : Said.ToString();
 
-    private static void Start()
+    internal static void Start()
     {
         if (ready)
         {
@@ -82,7 +82,7 @@ internal static unsafe class NgSpice
         ready = true;
     }
 
-    private static void Load(IReadOnlyList<string> deck)
+    internal static void Load(IReadOnlyList<string> deck)
     {
         var lines = new nint[deck.Count + 1];
         for (var i = 0; i < deck.Count; i++)

@@ -190,8 +190,8 @@ internal sealed class LaneSystem
     /// <summary>Change of an element's currents when one constant changes by a small amount, over that amount times <paramref name="amount"/>.</summary>
     public void ConstantEffect(int element, int constant, Lane amount, Span<Lane> effect)
     {
-        // Small enough that an amplifier of a hundred thousand stays on its tangent.
-        const double Fraction = 1e-7;
+        // Small enough that an amplifier of a million stays on its tangent, the ten microamperes of its cross-over included.
+        const double Fraction = 1e-11;
         var use = elements[element];
         var ports = use.Law.Ports;
         Span<Lane> constants = stackalloc Lane[use.Law.Constants];

@@ -12,6 +12,7 @@ public sealed class OpAmpTypeTests
     [InlineData("NE5532", 6, 10)]
     [InlineData("4558", 2, 5.6)]
     [InlineData("LM358", 0.5, 2)]
+    [InlineData("OPA2134", 6, 11)]
     public void Draws_what_its_sheet_says(string type, double low, double high)
     {
         var bench = HighTension.Of(
@@ -20,6 +21,9 @@ public sealed class OpAmpTypeTests
         );
         var milliamps = (bench.Volts("HT") - bench.Volts("VP")) / 100 * 1e3;
         Assert.InRange(milliamps - (bench.Volts("VP") / 20), low, high);
+
+        // A follower's offset moves its rail by nothing: whatever its gain, the rail's spread is that of the mains, 3 % and a little.
+        Assert.InRange(bench.Ask("VP").Sigma, 0.9, 1.2);
     }
 
     /// <summary>A megohm in the input shows the bias current: 200 nA for an NE5532, next to nothing for a JFET input (the meter's own load on the middle takes 70 nA).</summary>

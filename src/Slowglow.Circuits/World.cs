@@ -27,7 +27,14 @@ public sealed class World
         int perDecade,
         string? channel = null,
         double referenceHertz = SignalFollower.Hertz
-    ) => asked.PathOf(channel) is { } path ? new ResponseQuestion(asked, path, referenceHertz).Ask(from, to, perDecade) : null;
+    ) => Response(ResponseQuestion.Decades(from, to, perDecade), channel, referenceHertz);
+
+    /// <summary>The same at chosen frequencies, hertz, from low to high; corners are looked for between them.</summary>
+    public FrequencyResponse? Response(
+        IReadOnlyList<double> hertz,
+        string? channel = null,
+        double referenceHertz = SignalFollower.Hertz
+    ) => asked.PathOf(channel) is { } path ? new ResponseQuestion(asked, path, referenceHertz).Ask(hertz) : null;
 
     /// <summary>What a source sees at the input, at each frequency (hertz).</summary>
     public IReadOnlyList<ImpedancePoint> InputImpedance(IReadOnlyList<double> hertz, string? channel = null) =>

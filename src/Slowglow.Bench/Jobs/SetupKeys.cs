@@ -75,6 +75,11 @@ public static class SetupKeys
             yield return double.IsInfinity(load) ? "load: none" : $"load: {Figure(load)} ohm";
         }
 
+        if (setup.Input != InputState.Open)
+        {
+            yield return setup.Input == InputState.Shorted ? "input: shorted" : "input: driven";
+        }
+
         if (setup.Channel is { } channel)
         {
             yield return $"channel: {channel}";

@@ -41,7 +41,8 @@ internal sealed class Fixtures
         int SourceBranch,
         int SourceSlot,
         int SourceSwing,
-        int LoadSlot
+        int LoadSlot,
+        int ShortSlot
     );
 
     public static Fixtures Lay(CircuitBuilder builder)
@@ -99,7 +100,8 @@ internal sealed class Fixtures
         var swing = builder.Equations.NewSlot(0);
         var branch = builder.Equations.AddBranch(BranchKind.Conductance, input, -1, source, -1, swing);
         var load = builder.Conductance(output, -1, CircuitBuilder.OpenSiemens);
-        Paths.Add(new PathFixture(path, input, output, branch, source, swing, load));
+        var shorting = builder.Conductance(input, -1, CircuitBuilder.OpenSiemens);
+        Paths.Add(new PathFixture(path, input, output, branch, source, swing, load, shorting));
     }
 
     /// <summary>Sets mains and standing load as the setup has them.</summary>
@@ -116,9 +118,27 @@ internal sealed class Fixtures
             }
         }
 
+        foreach (var plugged in Paths.Where(p => setup.Channel is null || p.Path.Name == setup.Channel))
+        {
+            Plug(plugged, setup.Input, slots);
+        }
+
         if (setup.LoadOhms is { } load && double.IsFinite(load) && PathOf(setup.Channel) is { } path)
         {
             slots[path.LoadSlot] = 1 / load;
+        }
+    }
+
+    private static void Plug(PathFixture path, InputState input, double[] slots)
+    {
+        switch (input)
+        {
+            case InputState.Shorted:
+                slots[path.ShortSlot] = CircuitBuilder.WireSiemens;
+                break;
+            case InputState.Driven:
+                Connect(path, 0, slots, false);
+                break;
         }
     }
 
@@ -132,12 +152,17 @@ internal sealed class Fixtures
     /// <summary>Puts a limiter lamp of that many ohms in the mains lead.</summary>
     public void SetLimiter(double ohms, double[] slots) => slots[mainsSlot] = 1 / (MainsOhms + ohms);
 
-    /// <summary>Connects a path's generator and load.</summary>
-    public static void Connect(PathFixture path, double crestVolts, double[] slots)
+    /// <summary>Connects a path's generator and, unless told otherwise, its load.</summary>
+    public static void Connect(PathFixture path, double crestVolts, double[] slots, bool withLoad = true)
     {
         slots[path.SourceSlot] = 1 / Math.Max(path.Path.SourceOhms, 1);
         slots[path.SourceSwing] = crestVolts;
-        if (double.IsFinite(path.Path.LoadOhms) && path.Path.LoadOhms > 0 && slots[path.LoadSlot] <= CircuitBuilder.OpenSiemens)
+        if (
+            withLoad
+            && double.IsFinite(path.Path.LoadOhms)
+            && path.Path.LoadOhms > 0
+            && slots[path.LoadSlot] <= CircuitBuilder.OpenSiemens
+        )
         {
             slots[path.LoadSlot] = 1 / path.Path.LoadOhms;
         }

@@ -44,8 +44,27 @@ internal sealed class ControlledSource
     /// </summary>
     public Complex ReturnRatio(SmallSignalSolver signal, double hertz)
     {
+        var z = Effect(Control(signal), hertz);
+        if (!IsOpAmp)
+        {
+            return z / (1 - z);
+        }
+
+        var second = SecondPole * at.Constant((int)OpAmpLaw.Constant.PoleHertz) * at.Constant((int)OpAmpLaw.Constant.Gain);
+        return z / (1 - z) / new Complex(1, hertz / second);
+    }
+
+    /// <summary>How the volts of the control answer a current into each unknown.</summary>
+    public Complex[] Control(SmallSignalSolver signal)
+    {
         var rows = at.Element.Rows;
-        var adjoint = signal.Adjoint(rows[control], IsOpAmp ? rows[1] : rows[^1]);
+        return signal.Adjoint(rows[control], IsOpAmp ? rows[1] : rows[^1]);
+    }
+
+    /// <summary>What a volt at this source's control does, through its currents, to the volts that an adjoint belongs to.</summary>
+    public Complex Effect(Complex[] adjoint, double hertz)
+    {
+        var rows = at.Element.Rows;
         Complex z = 0;
         for (var p = 0; p < at.Volts.Length; p++)
         {
@@ -55,15 +74,7 @@ internal sealed class ControlledSource
             }
         }
 
-        if (!IsOpAmp)
-        {
-            return z / (1 - z);
-        }
-
-        var pole = at.Constant((int)OpAmpLaw.Constant.PoleHertz);
-        z /= new Complex(1, hertz / pole);
-        var second = SecondPole * pole * at.Constant((int)OpAmpLaw.Constant.Gain);
-        return z / (1 - z) / new Complex(1, hertz / second);
+        return IsOpAmp ? z / new Complex(1, hertz / at.Constant((int)OpAmpLaw.Constant.PoleHertz)) : z;
     }
 
     private static Complex Value(Complex[] v, int row) => row < 0 ? 0 : v[row];

@@ -21,6 +21,13 @@ internal sealed class CurrentsQuestion(AskedWorld asked)
             {
                 var (from, to) = (winding.Pins[s], winding.Pins[s + 1]);
                 var amps = SectionAmps(part, from, to, branches);
+                if (winding.IsPrimary && !part.IsOutput && amps.Length > 0)
+                {
+                    // The mains drives no direct current; what stands is the error of the first step of the cycle.
+                    var mean = BranchWave.Mean(amps);
+                    amps = [.. amps.Select(a => a - mean)];
+                }
+
                 yield return new WindingCurrent(
                     part.Designator,
                     winding.Name,

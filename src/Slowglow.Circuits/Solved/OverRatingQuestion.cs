@@ -33,7 +33,7 @@ internal static class OverRatingQuestion
     private static OverRating Say(string part, string unit, double value, double ratio, string does, string where)
     {
         var figure = Engineering.Format(value, unit, 3);
-        var times = Engineering.Format(ratio, "times", ratio < 2 ? 3 : 2);
+        var times = ratio < 1.05 ? "just over" : Engineering.Format(ratio, "times", ratio < 2 ? 3 : 2);
         return new(part, unit, value, ratio, $"{part} {does} {figure} {where}".TrimEnd() + $", {times} its rating");
     }
 }

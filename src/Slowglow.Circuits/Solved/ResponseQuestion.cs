@@ -7,7 +7,6 @@ internal sealed class ResponseQuestion
 {
     private const int Halvings = 24;
     private static readonly double HalfPower = Math.Sqrt(0.5);
-    private readonly AskedWorld asked;
     private readonly SignalSweep sweep;
     private readonly SmallSpread spread;
     private readonly double volts;
@@ -16,7 +15,6 @@ internal sealed class ResponseQuestion
 
     public ResponseQuestion(AskedWorld asked, Building.Fixtures.PathFixture path, double referenceHertz)
     {
-        this.asked = asked;
         this.referenceHertz = referenceHertz;
         sweep = new SignalSweep(asked, path);
         spread = new SmallSpread(asked);
@@ -24,10 +22,9 @@ internal sealed class ResponseQuestion
         reference = With(referenceHertz);
     }
 
-    /// <summary>Logarithmic points from low to high, both included.</summary>
-    public FrequencyResponse Ask(double from, double to, int perDecade)
+    /// <param name="hertz">From low to high; close enough that no corner hides between two.</param>
+    public FrequencyResponse Ask(IReadOnlyList<double> hertz)
     {
-        var hertz = Decades(from, to, perDecade);
         List<ResponsePoint> points = [.. hertz.Select(Point)];
         return new(points, referenceHertz, LowCorner(points), HighCorner(points));
     }

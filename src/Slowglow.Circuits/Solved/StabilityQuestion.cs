@@ -13,7 +13,10 @@ internal static class StabilityQuestion
     /// <summary>Loops that never reach this gain cannot oscillate and are not worth a line.</summary>
     private const double LeastGain = 1;
 
-    /// <summary>Most worrying first: latching, then by phase margin.</summary>
+    /// <summary>Phase margins as near as this are alike, degrees.</summary>
+    private const double Alike = 10;
+
+    /// <summary>Most worrying first: latching, then by phase margin; of those alike the one with the most gain.</summary>
     public static IReadOnlyList<StabilityMargin> Ask(AskedWorld asked, Fixtures.PathFixture? path)
     {
         ControlledSource[] sources = [.. ControlledSource.In(asked.Circuit.Equations, asked.State.Slots, asked.State.Mean)];
@@ -29,14 +32,17 @@ internal static class StabilityQuestion
             }
         }
 
+        // Positive at rest in a circuit that stands: the rest alone would not, and its margin cannot be read at this element.
+        var stands = Balance.Stands(asked.Circuit.Equations, [.. sweep.Slots], asked.State.Mean);
         return
         [
             .. sources
                 .Select((s, k) => (Source: s, Curve: new LoopCurve(hertz, ratios[k])))
-                .Where(l => l.Curve.LargestGain > LeastGain)
+                .Where(l => l.Curve.LargestGain > LeastGain && !(stands && l.Curve.Latches))
                 .Select(l => Margin(asked, l.Source, l.Curve))
                 .OrderByDescending(m => m.Latches)
-                .ThenBy(m => double.IsNaN(m.PhaseMarginDegrees) ? 180 : m.PhaseMarginDegrees),
+                .ThenBy(m => double.IsNaN(m.PhaseMarginDegrees) ? 180 : Math.Round(m.PhaseMarginDegrees / Alike))
+                .ThenByDescending(m => m.LoopGainDecibels),
         ];
     }
 

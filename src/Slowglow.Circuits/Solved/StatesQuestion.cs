@@ -6,15 +6,14 @@ namespace Slowglow.Circuits.Solved;
 
 /// <summary>
 /// Looks for further states of rest: every element that amplifies is held at one end and at the other (an op-amp stuck, a transistor or valve
-/// off or its output pushed), let go, and the circuit settled from there; also from nothing and from the rails swapped. The rectified rails are held where they stand. States in which a loop's feedback is
-/// positive and above one are balances that fall over, and do not count.
+/// off or its output pushed), let go, and the circuit settled from there; also from nothing and from the rails swapped. The rectified rails are held where they stand. Balances that fall
+/// over by themselves do not count.
 /// </summary>
 internal sealed class StatesQuestion
 {
     private const double MostPush = 0.1;
     private const double LeastDifference = 0.2;
     private const double RelativeDifference = 0.05;
-    private const double NearlyRest = 1e-3;
     private readonly AskedWorld asked;
     private readonly double[] slots;
     private readonly double[] mean;
@@ -118,10 +117,5 @@ internal sealed class StatesQuestion
                 .Select(r => (r.Net, r.Volts, r.Other)),
         ];
 
-    private bool Stands(double[] state)
-    {
-        var signal = new SmallSignalSolver(asked.Circuit.Equations);
-        signal.Prepare(slots, state, NearlyRest);
-        return ControlledSource.In(asked.Circuit.Equations, slots, state).All(s => s.ReturnRatio(signal, NearlyRest).Real > -1);
-    }
+    private bool Stands(double[] state) => Balance.Stands(asked.Circuit.Equations, slots, state);
 }

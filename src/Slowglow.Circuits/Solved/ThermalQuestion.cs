@@ -20,9 +20,6 @@ internal sealed class ThermalQuestion(AskedWorld asked)
     /// <summary>Washer and heatsink of one device, K/W (stated: no drawing gives it).</summary>
     private const double SinkOhms = 2;
 
-    /// <summary>Frequency that is rest for every capacitor, hertz.</summary>
-    private const double Rest = 1e-3;
-
     public IReadOnlyList<ThermalLoop> Ask()
     {
         var partners = new PushPull(asked).Partners();
@@ -49,7 +46,7 @@ internal sealed class ThermalQuestion(AskedWorld asked)
     private ThermalLoop Loop((int Element, TransistorPart Part)[] pair)
     {
         var signal = new SmallSignalSolver(asked.Circuit.Equations);
-        signal.Prepare(asked.State.Slots, asked.State.Mean, Rest);
+        signal.Prepare(asked.State.Slots, asked.State.Mean, Balance.Rest);
         ElementAtRest[] at =
         [
             .. pair.Select(p => new ElementAtRest(

@@ -24,7 +24,8 @@ internal static class WorldKey
             ),
             Number(setup.LoadOhms),
             string.Join(' ', setup.Lifted.Order(StringComparer.Ordinal)),
-            setup.LoadOhms is null ? "" : setup.Channel ?? "",
+            setup.Input.ToString(),
+            setup.LoadOhms is null && setup.Input == InputState.Open ? "" : setup.Channel ?? "",
         ];
         return string.Join('|', parts);
     }

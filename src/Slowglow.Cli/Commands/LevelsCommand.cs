@@ -45,8 +45,17 @@ internal sealed class LevelsCommand : Command<LevelsSettings>
     {
         using var working = new Working(streams, "Working out levels and headroom");
         var question = new ComputeLevels(unit);
-        var channels = question.Run(setup, faults, cancel);
-        return new(setup, faults, channels, faults.Length > 0 ? question.Run(setup, [], cancel) : null);
+        var character = new ComputeCharacter(unit);
+        var compared = faults.Length > 0;
+        return new(
+            setup,
+            faults,
+            question.Run(setup, faults, cancel),
+            compared ? question.Run(setup, [], cancel) : null,
+            character.Run(setup, faults, cancel),
+            compared ? character.Run(setup, [], cancel) : null,
+            character.Concerns(setup, faults, cancel)
+        );
     }
 
     private static Fault[] Faults(string[] words, Opened opened)

@@ -4,12 +4,15 @@ using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Cli.Desk;
 
-/// <summary>Levels as asked for; Healthy is null when no fault was given.</summary>
+/// <summary>Levels as asked for; what is healthy is null when no fault was given.</summary>
 internal sealed record LevelsAnswer(
     Setup Setup,
     IReadOnlyList<Fault> Faults,
     IReadOnlyList<ChannelLevels> Channels,
-    IReadOnlyList<ChannelLevels>? Healthy
+    IReadOnlyList<ChannelLevels>? Healthy,
+    IReadOnlyList<ChannelCharacter> Characters,
+    IReadOnlyList<ChannelCharacter>? HealthyCharacters,
+    UnitConcerns Concerns
 )
 {
     /// <summary>The difference the faults make, channel by channel.</summary>

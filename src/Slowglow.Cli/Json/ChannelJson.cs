@@ -12,10 +12,18 @@ internal sealed record ChannelJson(
     double CleanWatts,
     double Hum,
     double Offset,
-    IReadOnlyList<StageJson> Stages
+    IReadOnlyList<StageJson> Stages,
+    ResponseJson? Response,
+    IReadOnlyList<ImpedanceJson> InputImpedance,
+    IReadOnlyList<ImpedanceJson> OutputImpedance,
+    IReadOnlyList<HarmonicsJson> Harmonics,
+    IReadOnlyList<ClipJson> ClipsFirst,
+    HumJson? HumCauses,
+    NoiseJson? Noise,
+    LoopJson? Loop
 )
 {
-    public static ChannelJson From(ChannelLevels c) =>
+    public static ChannelJson From(ChannelLevels c, ChannelCharacter more) =>
         new(
             c.Channel,
             c.InputVolts,
@@ -25,6 +33,14 @@ internal sealed record ChannelJson(
             c.CleanWatts,
             c.HumVolts,
             c.OffsetVolts,
-            [.. c.Stages.Select(s => new StageJson(s.Where, s.Volts, s.Gain))]
+            [.. c.Stages.Select(s => new StageJson(s.Where, s.Volts, s.Gain))],
+            ResponseJson.From(more.Response),
+            [.. more.Input.Select(ImpedanceJson.From)],
+            [.. more.Output.Select(ImpedanceJson.From)],
+            [.. more.Harmonics.Select(HarmonicsJson.From)],
+            [.. more.ClipsFirst.Select(ClipJson.From)],
+            HumJson.From(more.Hum),
+            NoiseJson.From(more.Noise),
+            LoopJson.From(more.Loop)
         );
 }

@@ -12,6 +12,7 @@ internal sealed record LevelsJson(
     IReadOnlyList<ChannelJson> Channels,
     IReadOnlyList<ChannelJson>? Healthy,
     IReadOnlyList<string>? Words,
+    UnitJson Unit,
     IReadOnlyList<FindingJson> Findings
 )
 {
@@ -19,9 +20,10 @@ internal sealed record LevelsJson(
         new(
             SetupJson.From(answer.Setup, known),
             [.. answer.Faults.Select(FaultWords.Say)],
-            [.. answer.Channels.Select(ChannelJson.From)],
-            answer.Healthy is null ? null : [.. answer.Healthy.Select(ChannelJson.From)],
+            [.. answer.Channels.Zip(answer.Characters, ChannelJson.From)],
+            answer.Healthy is null ? null : [.. answer.Healthy.Zip(answer.HealthyCharacters!, ChannelJson.From)],
             answer.Healthy is null ? null : answer.Words,
+            UnitJson.From(answer.Concerns),
             [.. findings.Select(FindingJson.From)]
         );
 }

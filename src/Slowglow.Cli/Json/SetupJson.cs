@@ -27,6 +27,11 @@ internal static class SetupJson
 
         AddList(keys, "pulled", setup.Pulled);
         AddList(keys, "lifted", setup.Lifted);
+        if (setup.Input != InputState.Open)
+        {
+            keys["input"] = setup.Input == InputState.Shorted ? "shorted" : "driven";
+        }
+
         if (setup.Channel is { } channel)
         {
             keys["channel"] = channel;

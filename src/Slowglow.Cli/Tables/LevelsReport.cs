@@ -34,7 +34,10 @@ internal static class LevelsReport
         for (var i = 0; i < answer.Channels.Count; i++)
         {
             Channel(console, answer.Channels[i], answer.Healthy?[i]);
+            CharacterReport.Write(console, answer.Characters[i], answer.HealthyCharacters?[i]);
         }
+
+        ConcernReport.Write(console, answer.Concerns);
     }
 
     private static void Channel(IAnsiConsole console, ChannelLevels channel, ChannelLevels? healthy)

@@ -47,6 +47,11 @@ internal static class SetupLine
             yield return $"{name} at {Figures.Percent(rotation)}";
         }
 
+        if (setup.Input != InputState.Open)
+        {
+            yield return setup.Input == InputState.Shorted ? "input shorted" : "generator connected";
+        }
+
         if (setup.LoadOhms is { } load)
         {
             yield return double.IsFinite(load) ? $"{Engineering.Format(load, "ohm")} load" : "no load";

@@ -12,7 +12,7 @@ internal static class SetupKey
             $"{setup.MainsVolts}|{setup.LimiterWatts}|{setup.PowerOff}|{setup.ValvesOut}|{Join(setup.Pulled)}|"
                 + $"{Join(setup.Switches.Select(p => p.Key + "=" + p.Value))}|"
                 + $"{Join(setup.Controls.Select(p => p.Key + "=" + p.Value.ToString(CultureInfo.InvariantCulture)))}|"
-                + $"{setup.LoadOhms}|{Join(setup.Lifted)}|{setup.Channel}"
+                + $"{setup.LoadOhms}|{Join(setup.Lifted)}|{setup.Input}|{setup.Channel}"
         );
 
     private static string Join(IEnumerable<string> items) => string.Join(",", items.Order(StringComparer.Ordinal));

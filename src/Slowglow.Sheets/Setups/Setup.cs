@@ -30,6 +30,9 @@ public sealed record Setup
     /// <summary>Legs lifted: "R5" (its .1) or "R5.2".</summary>
     public IReadOnlyList<string> Lifted { get; init; } = [];
 
+    /// <summary>What is plugged into the signal inputs.</summary>
+    public InputState Input { get; init; }
+
     /// <summary>Name of the signal path driven; null = the first.</summary>
     public string? Channel { get; init; }
 

@@ -18,6 +18,7 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
         "pulled",
         "load",
         "lifted",
+        "input",
         "channel",
         "note",
     ];
@@ -95,6 +96,8 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
                         ? double.PositiveInfinity
                         : Figure(entry, Unit.Ohm, 1e12, "write 8 ohm, or none"),
                 };
+            case "input":
+                return setup with { Input = Input(entry) };
             case "channel":
                 return setup with { Channel = Channel(entry) };
             case "note":
@@ -132,6 +135,22 @@ internal sealed class SetupReader(Sheet sheet, FindingList findings)
             default:
                 Wrong(entry, $"is neither {yes} nor {no}", $"write {entry.Key.Text}: {yes}");
                 return null;
+        }
+    }
+
+    private InputState Input(YamlEntry entry)
+    {
+        switch ((entry.Value as YamlScalar)?.Text)
+        {
+            case "open" or "none":
+                return InputState.Open;
+            case "shorted" or "short":
+                return InputState.Shorted;
+            case "driven" or "generator":
+                return InputState.Driven;
+            default:
+                Wrong(entry, "is neither open, shorted nor driven", "write input: shorted");
+                return InputState.Open;
         }
     }
 

@@ -61,4 +61,32 @@ public class AnswersForPeopleTests
         var run = await RunCommand.InRoot("diagnose", Combo, "demo/kittiwake-15/readings.yaml");
         Assert.Matches(@"\n\s*1\s+R10\s", run.Out);
     }
+
+    [Fact]
+    public async Task Levels_say_what_ends_the_clean_range_and_where_hum_and_noise_come_from()
+    {
+        var run = await RunCommand.InRoot("levels", Combo);
+        Assert.Matches("Clean until +V[45] draws grid current", run.Out);
+        Assert.Matches("Input impedance, 1 kHz +1 Mohm", run.Out);
+        Assert.Matches("HT0 +[0-9.]+ V", run.Out);
+        Assert.Contains("Noise comes from", run.Out, StringComparison.Ordinal);
+        Assert.Contains("Against 1 kHz", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_shorted_input_is_a_setup()
+    {
+        var open = await RunCommand.InRoot("levels", Combo, "--json");
+        var shorted = await RunCommand.InRoot("levels", Combo, "--setup", "input=shorted", "--json");
+        static double Noise(CommandRun run) =>
+            System
+                .Text.Json.JsonDocument.Parse(run.Out)
+                .RootElement.GetProperty("channels")[0]
+                .GetProperty("noise")
+                .GetProperty("level")
+                .GetDouble();
+        Assert.Equal(0, shorted.Code);
+        Assert.Contains("\"input\": \"shorted\"", shorted.Out, StringComparison.Ordinal);
+        Assert.True(Noise(shorted) <= Noise(open));
+    }
 }

@@ -111,20 +111,20 @@ public sealed class Worlds
             return [.. worlds.Select(_ => Silent)];
         }
 
-        var drive = DriveFor(setup, path, cancel);
+        var (drive, relative) = DriveFor(setup, path, cancel);
         var result = new SignalReport[worlds.Count];
         Parallel.ForEach(
             Enumerable.Range(0, worlds.Count).Chunk(16),
             new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount },
-            portion => Report(worlds, portion, path, drive, result, cancel)
+            portion => Report(worlds, portion, path, drive, relative, result, cancel)
         );
         return result;
     }
 
     private static SignalReport Silent => new(false, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN);
 
-    /// <summary>Half the generator level that brings the healthy circuit to its clean limit.</summary>
-    private double DriveFor(Setup setup, Fixtures.PathFixture path, CancellationToken cancel)
+    /// <summary>Half the generator level that brings the healthy circuit to its clean limit, and the healthy circuit there.</summary>
+    private (double Volts, DrivenReference? Relative) DriveFor(Setup setup, Fixtures.PathFixture path, CancellationToken cancel)
     {
         var healthy = store.Get(
             setup,
@@ -135,7 +135,8 @@ public sealed class Worlds
             cancel
         )[0];
         var limit = limits.Of(healthy, path, cancel).GeneratorVolts;
-        return double.IsFinite(limit) ? limit / 2 : path.Path.LevelVolts;
+        var volts = double.IsFinite(limit) ? limit / 2 : path.Path.LevelVolts;
+        return (volts, healthy.Settled ? follower.Reference(healthy, volts, path, cancel) : null);
     }
 
     private void Report(
@@ -143,6 +144,7 @@ public sealed class Worlds
         int[] portion,
         Fixtures.PathFixture path,
         double drive,
+        DrivenReference? relative,
         SignalReport[] result,
         CancellationToken cancel
     )
@@ -158,7 +160,7 @@ public sealed class Worlds
             return;
         }
 
-        var large = follower.Large([.. settled.Select(w => (worlds[w], drive))], path, cancel);
+        var large = follower.Large([.. settled.Select(w => (worlds[w], drive))], path, cancel, relative);
         for (var k = 0; k < settled.Length; k++)
         {
             var world = worlds[settled[k]];

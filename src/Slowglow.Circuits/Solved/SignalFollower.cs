@@ -31,25 +31,47 @@ internal sealed class SignalFollower(Circuit circuit, WorldSolver solver)
     public (double Volts, double Distortion)[] Large(
         IReadOnlyList<(WorldState World, double Volts)> drives,
         Fixtures.PathFixture path,
-        CancellationToken cancel
+        CancellationToken cancel,
+        DrivenReference? relative = null
     )
     {
-        var problems = drives.Select(d => Problem(d.World, d.Volts, path)).ToList();
+        var problems = drives.Select(d => Problem(d.World, d.Volts, path, relative)).ToList();
         new CycleSolver(circuit.Equations, Steps, []).Solve(problems, Hertz, cancel);
         return [.. problems.Select(p => p.Settled ? Judge(p, path.Out) : (double.NaN, double.NaN))];
     }
 
+    /// <summary>The healthy world at a drive, for others at the same drive to start from; null when it does not settle.</summary>
+    public DrivenReference? Reference(WorldState healthy, double volts, Fixtures.PathFixture path, CancellationToken cancel)
+    {
+        var problem = Problem(healthy, volts, path, asReference: true);
+        new CycleSolver(circuit.Equations, Steps, []).Solve([problem], Hertz, cancel);
+        return problem.Reference is { } reference
+            ? new(reference, healthy.Mean, solver.StatesOf(healthy.Mean, problem.Slots))
+            : null;
+    }
+
     /// <summary>A world with its generator at <paramref name="volts"/> rms, to be solved over a cycle of the signal.</summary>
-    public CycleProblem Problem(WorldState world, double volts, Fixtures.PathFixture path)
+    public CycleProblem Problem(
+        WorldState world,
+        double volts,
+        Fixtures.PathFixture path,
+        DrivenReference? relative = null,
+        bool asReference = false
+    )
     {
         var slots = (double[])world.Slots.Clone();
         circuit.Fixtures.HoldRails(world.Mean, slots);
         Fixtures.Connect(path, Math.Sqrt(2) * volts, slots);
+        var states = solver.StatesOf(world.Mean, slots);
         return new CycleProblem
         {
             Slots = slots,
-            Start = world.Mean,
-            States = solver.StatesOf(world.Mean, slots),
+            Start = relative is null
+                ? world.Mean
+                : [.. world.Mean.Select((x, r) => x + relative.Cycle.End[r] - relative.Mean[r])],
+            States = relative is null ? states : [.. states.Select((s, m) => s + relative.Cycle.States[m] - relative.States[m])],
+            Relative = relative?.Cycle,
+            AsReference = asReference,
         };
     }
 

@@ -12,6 +12,9 @@ internal sealed class LaneSystem
     public const double Leak = 1e-12;
     private const int MostPorts = 8;
     private const double CurrentTolerance = 1e-10;
+
+    /// <summary>No part carries so many amperes: where tangents this steep agree, it is for want of digits.</summary>
+    private const double Absurd = 1e6;
     private const double RelativeTolerance = 1e-6;
 
     private readonly Element[] elements;
@@ -300,9 +303,10 @@ internal sealed class LaneSystem
             var currentLimit =
                 Lanes.All(CurrentTolerance) + (RelativeTolerance * (Vector256.Abs(currents[i]) + Vector256.Abs(predicted[i])));
             var voltError = Vector256.Abs(portVolts[i] - portNew[i]);
-            var voltLimit = Lanes.All(1e-6) + (1e-6 * Vector256.Abs(portNew[i]));
+            var voltLimit = Lanes.All(1e-8) + (1e-8 * Vector256.Abs(portNew[i]));
 
             // "Not less" also catches NaN.
+            bad |= ~Vector256.LessThanOrEqual(Vector256.Abs(currents[i]), Lanes.All(Absurd));
             bad |= ~Vector256.LessThanOrEqual(currentError, currentLimit) | ~Vector256.LessThanOrEqual(voltError, voltLimit);
         }
 

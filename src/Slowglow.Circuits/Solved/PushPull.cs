@@ -13,41 +13,51 @@ internal sealed class PushPull(AskedWorld asked)
 {
     private const double MeetOhms = 30;
     private const double WireOhms = 1;
+    private readonly ResistorLinks links = new(asked.Circuit);
 
     /// <summary>Elements that have a partner, with it.</summary>
     public IReadOnlyDictionary<int, int> Partners()
     {
-        var found = new Dictionary<int, int>();
         var all = asked.Circuit.Equations.Elements;
+        List<(int A, int B, double Ohms)> pairs = [];
         for (var a = 0; a < all.Count; a++)
         {
             for (var b = a + 1; b < all.Count; b++)
             {
-                if (Takes(all[a], all[b]))
+                if (OhmsOf(all[a], all[b]) is { } ohms)
                 {
-                    found.TryAdd(a, b);
-                    found.TryAdd(b, a);
+                    pairs.Add((a, b, ohms));
                 }
             }
+        }
+
+        // The nearest two belong together.
+        var found = new Dictionary<int, int>();
+        foreach (var (a, b, _) in pairs.OrderBy(p => p.Ohms).Where(p => !found.ContainsKey(p.A) && !found.ContainsKey(p.B)))
+        {
+            (found[a], found[b]) = (b, a);
         }
 
         return found;
     }
 
-    private bool Takes(Element a, Element b) =>
+    /// <summary>Ohms through which two elements meet when they take turns; null when they do not.</summary>
+    private double? OhmsOf(Element a, Element b) =>
         (a.Law, b.Law) switch
         {
-            (PentodeLaw, PentodeLaw) or (TriodeLaw, TriodeLaw) => ShareAWinding(a.Rows[0], b.Rows[0]),
-            (BjtLaw, BjtLaw) => Opposite(a, b, (int)BjtLaw.Constant.Polarity) && Meet(a.Rows[^1], b.Rows[^1]),
-            (FieldEffectLaw, FieldEffectLaw) => Opposite(a, b, (int)FieldEffectLaw.Constant.Polarity)
-                && Meet(a.Rows[^1], b.Rows[^1]),
-            _ => false,
+            (PentodeLaw, PentodeLaw) or (TriodeLaw, TriodeLaw) => ShareAWinding(a.Rows[0], b.Rows[0]) ? 0 : null,
+            (BjtLaw, BjtLaw) when Opposite(a, b, (int)BjtLaw.Constant.Polarity) => Meet(a.Rows[^1], b.Rows[^1]),
+            (FieldEffectLaw, FieldEffectLaw) when Opposite(a, b, (int)FieldEffectLaw.Constant.Polarity) => Meet(
+                a.Rows[^1],
+                b.Rows[^1]
+            ),
+            _ => null,
         };
 
     private bool Opposite(Element a, Element b, int polarity) =>
         asked.State.Slots[a.Slot + polarity] * asked.State.Slots[b.Slot + polarity] < 0;
 
-    private bool Meet(int a, int b) => a >= 0 && b >= 0 && a != b && Near(a, b, MeetOhms);
+    private double? Meet(int a, int b) => a < 0 || b < 0 ? null : links.Between(a, b, MeetOhms);
 
     private bool Near(int a, int b, double ohms) => a == b || Math.Abs(asked.State.OhmsBetween(a, b)) < ohms;
 

@@ -44,7 +44,7 @@ public sealed class CharacterTests
         var concerns = question.Concerns(Setup.Default, [], Cancel);
         Assert.True(concerns.Stands);
         Assert.Empty(concerns.OtherStates);
-        Assert.NotEmpty(concerns.ThermalLoops);
+        Assert.Contains(concerns.ThermalLoops, t => t.Parts.Order().SequenceEqual(["Q12", "Q13"]));
         Assert.DoesNotContain(concerns.ThermalLoops, t => t.RunsAway);
     }
 

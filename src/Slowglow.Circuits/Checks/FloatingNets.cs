@@ -13,6 +13,13 @@ internal static class FloatingNets
         groups.Join(NetTable.Neutral, NetTable.Ground);
         groups.Join(NetTable.Live, NetTable.Ground);
         groups.Join(NetTable.Earth, NetTable.Ground);
+
+        // Whatever is plugged in there holds it.
+        foreach (var path in sheet.Signals)
+        {
+            groups.Join(path.In, NetTable.Ground);
+        }
+
         foreach (var (a, b) in sheet.Parts.SelectMany(Joints.Of))
         {
             groups.Join(a, b);

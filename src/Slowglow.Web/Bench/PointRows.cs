@@ -54,7 +54,7 @@ public static class PointRows
 
         var belongs = other is null ? expected.FirstOrDefault(e => Key(e.Probe) == Key(reading.Probe)) : null;
         return belongs is null
-            ? new(reading.Probe, AnswerKind.NotApplicable, double.NaN, double.NaN, double.NaN, other, measured, Weighing)
+            ? new(reading.Probe, AnswerKind.Value, double.NaN, double.NaN, double.NaN, other, measured, Weighing)
             : new(reading.Probe, belongs.Kind, belongs.Nominal, belongs.Low, belongs.High, other, measured, Weighing);
     }
 

@@ -9,8 +9,8 @@ internal sealed class SteadyState
     /// <summary>A mean may move by this fraction of itself in a cycle: with time constants up to 25 cycles the rest is within 0.1 %.</summary>
     private const double DriftFraction = 4e-5;
 
-    /// <summary>Or by this much: with the same time constants the rest is within a millivolt.</summary>
-    private const double DriftVolts = 4e-5;
+    /// <summary>Or by this much: with the same time constants the rest is within 2.5 mV.</summary>
+    private const double DriftVolts = 1e-4;
 
     /// <summary>Movement is judged over this many cycles, so that rounding counts for less.</summary>
     private const int Stride = 4;
@@ -54,7 +54,7 @@ internal sealed class SteadyState
     /// Settles from mean volts by net; what is inside parts finds its own start. A few cycles tell how far each net stands from its mean at the
     /// zero crossing, where the runs begin.
     /// </summary>
-    public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 480)
+    public bool SettleFrom(IReadOnlyDictionary<string, double> means, Func<string, double> rms, int mostCycles = 240)
     {
         var start = circuit.Deck.Nodes.Where(n => means.ContainsKey(n.Key)).ToDictionary(n => n.Value, n => means[n.Key]);
         State = new CircuitState(start, circuit.Magnetised(rms));

@@ -8,7 +8,7 @@ internal sealed unsafe class ReferenceSession : IDisposable
     public ReferenceSession(IEnumerable<string> cards)
     {
         NgSpice.Start();
-        NgSpice.Load([.. cards, ".options reltol=1e-6 gmin=1e-12 temp=27 tnom=27", ".end"]);
+        NgSpice.Load([.. cards, ".options reltol=1e-6 gmin=1e-12 temp=26.85 tnom=26.85", ".end"]);
     }
 
     /// <summary>Sets a resistor and finds the resting state.</summary>

@@ -6,7 +6,7 @@ namespace Slowglow.Benchmarks;
 /// <summary>Resting states of the stage chain, ours on one thread beside the reference solver in the same process.</summary>
 internal sealed class RestBenchmark
 {
-    private const int Repeats = 7;
+    private const int Repeats = 60;
     private const double Relative = 1e-4;
     private const double Absolute = 1e-4;
     private readonly StageChain chain;

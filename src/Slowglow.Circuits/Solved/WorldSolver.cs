@@ -173,8 +173,9 @@ internal sealed class WorldSolver(Circuit circuit)
                 var across = InletAmps(worlds[k]) * ohms[k];
                 if (!double.IsFinite(across))
                 {
-                    // This round did not settle: start the next from the guess, with the lamp as it is.
+                    // This round did not settle: start the next from the crest, with the lamp as it is.
                     (worlds[k].States, worlds[k].End) = ([], []);
+                    Crests([worlds[k]], relative, cancel);
                     continue;
                 }
 

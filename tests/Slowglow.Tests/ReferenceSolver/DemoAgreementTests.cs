@@ -7,7 +7,7 @@ using Xunit;
 namespace Slowglow.Tests.ReferenceSolver;
 
 /// <summary>
-/// Our worlds against the reference solver's, healthy and for 100 random single faults: every net's mean within 0.5 % plus a floor of 3 mV plus 0.3 % of the
+/// Our worlds against the reference solver's, healthy and for 100 random single faults: every net's mean within 0.5 % plus a floor of 3 mV plus 1 % of the
 /// net's own ripple (a winding's mean is the small difference of two large halves), every net's ripple within 3 % plus the floor. The valve combo's floor is 5 mV: its grids stand at zero volts behind megohms and are the last to come to rest. The reference starts
 /// at our means, which only saves it cycles, and settles by its own measure. One world in twenty-five may be without a steady state in either solver;
 /// nets that our solver calls floating, and loose ends of windings, are left out.
@@ -15,7 +15,7 @@ namespace Slowglow.Tests.ReferenceSolver;
 public sealed class DemoAgreementTests(ITestOutputHelper output)
 {
     private const double DcBound = 0.005;
-    private const double OfRippleBound = 0.003;
+    private const double OfRippleBound = 0.01;
     private const double RippleBound = 0.03;
     private const int RandomFaults = 100;
 

@@ -9,7 +9,7 @@ namespace Slowglow.Circuits.Models.Diode;
 /// </summary>
 internal sealed class DiodeLaw : Law
 {
-    /// <summary>Thermal voltage at 27 C, volts.</summary>
+    /// <summary>Thermal voltage at 300 K, volts.</summary>
     public const double ThermalVolts = 0.025852;
 
     internal enum Constant

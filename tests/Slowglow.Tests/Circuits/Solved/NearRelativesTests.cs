@@ -1,5 +1,7 @@
 using Slowglow.Circuits;
 using Slowglow.Circuits.Solved;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Readings;
 using Slowglow.Sheets.Setups;
 using Slowglow.Tests.ReferenceSolver;
 using Xunit;
@@ -52,6 +54,29 @@ public sealed class NearRelativesTests
         Assert.True(bands > 1000);
         Assert.True(apart.Count <= bands / 100, string.Join('\n', apart));
         Assert.True(shortWay.Count(w => !w.Settled) <= longWay.Count(w => !w.Settled));
+    }
+
+    [Fact]
+    public void Behind_a_limiter_what_does_not_settle_is_said_not_to()
+    {
+        var circuit = Circuit.From(DemoSheets.Read("heronsgate-m60")).Value!;
+        var setup = Setup.Default with { LimiterWatts = 60 };
+        string[] parts = ["D1", "D4", "Q8", "R17", "Q12"];
+        IReadOnlyList<IReadOnlyList<Fault>> sets =
+        [
+            [],
+            .. circuit.Faults.Where(f => parts.Contains(f.Part)).Select(f => new[] { f }),
+        ];
+        Probe[] probes = [new("RAWP", "RAWP", NetTable.Ground, ProbeKind.Dc)];
+        var answers = new Worlds(circuit).Ask(
+            setup,
+            sets,
+            probes,
+            MeterClass.Handheld,
+            cancel: TestContext.Current.CancellationToken
+        );
+        Assert.Equal(AnswerKind.Value, answers[0][0].Kind);
+        Assert.All(answers, a => Assert.True(a[0].Kind == AnswerKind.Unsettled || double.IsFinite(a[0].Value)));
     }
 
     [Fact]

@@ -63,26 +63,37 @@ fi
 echo "Building ..."
 dotnet build Slowglow.slnx -c Release --no-restore -v q || stop "the solution does not build."
 
+# Runs a test program with filters and adds up its counts. 2: it ended without a count.
+run_tests() {
+  local log line code wrong
+  log=$(mktemp)
+  dotnet exec "$@" -noColor -noLogo 2>&1 | tee "$log"
+  code=${PIPESTATUS[0]}
+  line=$(grep -E 'Total: [0-9]+, Errors: [0-9]+, Failed: [0-9]+, Skipped: [0-9]+, Not Run: [0-9]+' "$log" | tail -n 1)
+  rm -f "$log"
+  [ -n "$line" ] || return 2
+  count() { sed -E "s/.*$1: ([0-9]+).*/\1/" <<<"$line"; }
+  wrong=$(($(count Failed) + $(count Errors)))
+  passed=$((passed + $(count Total) - $(count Failed) - $(count Skipped) - $(count 'Not Run')))
+  failed=$((failed + wrong))
+  if [ "$code" -ne 0 ] && [ "$wrong" -eq 0 ]; then failed=$((failed + 1)); fi
+}
+
+reference='Slowglow.Tests.ReferenceSolver'
 for project in tests/*/; do
   name=$(basename "$project")
   program="$project/bin/Release/net10.0/$name.dll"
   [ -f "$project/$name.csproj" ] || continue
   [ -f "$program" ] || { echo "$name was not built" >&2; failed=$((failed + 1)); continue; }
   echo "Testing $name ..."
-  log=$(mktemp)
-  dotnet exec "$program" -noColor -noLogo 2>&1 | tee "$log"
-  code=${PIPESTATUS[0]}
-  line=$(grep -E 'Total: [0-9]+, Errors: [0-9]+, Failed: [0-9]+, Skipped: [0-9]+, Not Run: [0-9]+' "$log" | tail -n 1)
-  rm -f "$log"
-  count() { sed -E "s/.*$1: ([0-9]+).*/\1/" <<<"$line"; }
-  if [ -z "$line" ]; then
-    echo "$name ended without a count" >&2
-    failed=$((failed + 1))
-    continue
-  fi
-  wrong=$(($(count Failed) + $(count Errors)))
-  passed=$((passed + $(count Total) - $(count Failed) - $(count Skipped) - $(count 'Not Run')))
-  failed=$((failed + wrong))
-  if [ "$code" -ne 0 ] && [ "$wrong" -eq 0 ]; then failed=$((failed + 1)); fi
+  run_tests "$program" -namespace- "$reference" || { echo "$name ended without a count" >&2; failed=$((failed + 1)); }
 done
+
+# The reference solver is native code that can bring its whole process down, so it has one of its own, and a second chance when that happens.
+echo "Comparing with the reference solver ..."
+program="tests/Slowglow.Tests/bin/Release/net10.0/Slowglow.Tests.dll"
+run_tests "$program" -namespace "$reference" || run_tests "$program" -namespace "$reference" || {
+  echo "the reference solver brought its process down twice" >&2
+  failed=$((failed + 1))
+}
 finish

@@ -22,6 +22,7 @@ public sealed partial class ReadingLine
     private StandingReading? stored;
     private string text = "";
     private int active = -1;
+    private bool touched;
 
     [Parameter, EditorRequired]
     public OpenedJob Job { get; set; } = null!;
@@ -47,7 +48,9 @@ public sealed partial class ReadingLine
         if (firstRender && RendererInfo.IsInteractive)
         {
             // A line half typed when the program went away is still there when it is back.
-            text = await Script.InvokeAsync<string>("slowglow.keepLine", input, $"line-{Job.Job.Number}");
+            // What is typed while this is on its way counts more.
+            var kept = await Script.InvokeAsync<string>("slowglow.keepLine", input, $"line-{Job.Job.Number}");
+            text = touched ? text : kept;
         }
     }
 
@@ -62,6 +65,7 @@ public sealed partial class ReadingLine
 
     private void Typed(ChangeEventArgs change)
     {
+        touched = true;
         text = change.Value?.ToString() ?? "";
         (wrong, stored) = ([], null);
         Suggest();
@@ -102,6 +106,7 @@ public sealed partial class ReadingLine
 
     private async Task PutAsync(string line, int caret)
     {
+        touched = true;
         text = line;
         (wrong, stored) = ([], null);
         Close();

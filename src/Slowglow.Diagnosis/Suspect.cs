@@ -20,4 +20,11 @@ public sealed record Suspect(
     IReadOnlyList<string> Explains,
     IReadOnlyList<string> Misfits,
     string Separates
-);
+)
+{
+    /// <summary>The other fault, when this suspect is two faults at once; the group then names both parts, and both are to be replaced.</summary>
+    public Fault? Second { get; init; }
+
+    /// <summary>"R5 open", or "R5 open and C3 short".</summary>
+    public string Words => Second is null ? Fault.ToString() : $"{Fault} and {Second}";
+}

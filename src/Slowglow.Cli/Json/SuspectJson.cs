@@ -7,6 +7,7 @@ namespace Slowglow.Cli.Json;
 /// <param name="Fault">open, short, leaky, drifted, low emission, dead, dried out, stuck high or stuck low.</param>
 /// <param name="Severity">Ohms of a leak, factor of a drift, share left of emission or capacitance; null where the fault has no degree.</param>
 /// <param name="At">Section, electrodes or winding concerned; empty for the whole part.</param>
+/// <param name="Second">The other fault where two are at work at once, and both of the group are to be replaced; null otherwise.</param>
 internal sealed record SuspectJson(
     string Part,
     string Fault,
@@ -17,7 +18,8 @@ internal sealed record SuspectJson(
     string At,
     string Words,
     IReadOnlyList<string> Misfits,
-    string Separates
+    string Separates,
+    string? Second
 )
 {
     public static SuspectJson From(Suspect s) =>
@@ -29,9 +31,10 @@ internal sealed record SuspectJson(
             s.Group,
             s.Explains,
             s.Fault.Where,
-            FaultWords.Say(s.Fault),
+            s.Words,
             s.Misfits,
-            s.Separates
+            s.Separates,
+            s.Second?.ToString()
         );
 
     private static bool HasDegree(FailureMode mode) =>

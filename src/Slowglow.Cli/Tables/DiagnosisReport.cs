@@ -82,8 +82,8 @@ internal static class DiagnosisReport
         {
             table.Row(
                 $"{number}",
-                string.Join(" or ", suspect.Group),
-                FaultWords.Say(suspect.Fault),
+                string.Join(suspect.Second is null ? " or " : " and ", suspect.Group),
+                suspect.Words,
                 Figures.Percent(suspect.Probability),
                 Why(suspect)
             );

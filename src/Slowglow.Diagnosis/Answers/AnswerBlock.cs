@@ -9,7 +9,7 @@ namespace Slowglow.Diagnosis.Answers;
 
 /// <summary>
 /// What every hypothesis says to a list of probes in one setup, asked for once and kept, on the probes' scales. Each answer has a column for
-/// each random parameter and a last one for the gap to the neighbouring severities of a soft fault.
+/// each random parameter and two last ones for the gaps to the neighbouring severities of soft faults (two faults at once have two).
 /// </summary>
 internal sealed class AnswerBlock
 {
@@ -23,10 +23,11 @@ internal sealed class AnswerBlock
     private readonly HypothesisList hypotheses;
     private readonly MeterClass meter;
     private readonly double widestDc;
-    private readonly AnswerKind[]?[] kinds;
-    private readonly double[]?[] means;
-    private readonly float[]?[] spreads;
-    private readonly double[]?[] variances;
+    private readonly HashSet<int> pairsWithoutGap = [];
+    private AnswerKind[]?[] kinds;
+    private double[]?[] means;
+    private float[]?[] spreads;
+    private double[]?[] variances;
 
     public AnswerBlock(
         IWorldSource source,
@@ -38,7 +39,7 @@ internal sealed class AnswerBlock
     )
     {
         (this.source, this.hypotheses, this.meter, this.widestDc) = (source, hypotheses, meter, widestDc);
-        (Setup, Probes, Columns) = (setup, probes, source.Parameters.Count + 1);
+        (Setup, Probes, Columns) = (setup, probes, source.Parameters.Count + 2);
         kinds = new AnswerKind[hypotheses.Count][];
         means = new double[hypotheses.Count][];
         spreads = new float[hypotheses.Count][];
@@ -51,7 +52,7 @@ internal sealed class AnswerBlock
     /// <summary>Columns of a spread.</summary>
     public int Columns { get; }
 
-    public bool Has(int hypothesis) => kinds[hypothesis] is not null;
+    public bool Has(int hypothesis) => hypothesis < kinds.Length && kinds[hypothesis] is not null;
 
     public AnswerKind KindOf(int hypothesis, int probe) => kinds[hypothesis]![probe];
 
@@ -87,8 +88,10 @@ internal sealed class AnswerBlock
         int[] missing = [.. wanted.SelectMany(WithNeighbours).Where(h => !Has(h)).Distinct()];
         if (missing.Length == 0 || Probes.Count == 0)
         {
+            AddPairGaps();
             return;
         }
+        Grow();
         var sets = missing.Select(hypotheses.FaultsOf).ToList();
         var answers = source.Ask(Setup, sets, Probes, meter, progress, cancel);
         for (var i = 0; i < missing.Length; i++)
@@ -98,6 +101,19 @@ internal sealed class AnswerBlock
         foreach (var h in missing)
         {
             AddGaps(h);
+        }
+        AddPairGaps();
+    }
+
+    /// <summary>Room for the pairs that have come under suspicion since.</summary>
+    private void Grow()
+    {
+        if (kinds.Length < hypotheses.Count)
+        {
+            Array.Resize(ref kinds, hypotheses.Count);
+            Array.Resize(ref means, hypotheses.Count);
+            Array.Resize(ref spreads, hypotheses.Count);
+            Array.Resize(ref variances, hypotheses.Count);
         }
     }
 
@@ -158,6 +174,11 @@ internal sealed class AnswerBlock
     /// <summary>The last column of soft faults. One known neighbour is enough.</summary>
     private void AddGaps(int h)
     {
+        if (hypotheses[h].Members is not null)
+        {
+            pairsWithoutGap.Add(h);
+            return;
+        }
         var (milder, worse) = (hypotheses[h].Milder, hypotheses[h].Worse);
         if (milder < 0 && worse < 0)
         {
@@ -169,10 +190,37 @@ internal sealed class AnswerBlock
             {
                 var gap = GapShare * Step(h, milder, worse, p);
                 gap = Math.Clamp(gap, -GapLimit(p), GapLimit(p));
-                spreads[h]![p * Columns + Columns - 1] = (float)gap;
+                spreads[h]![p * Columns + Columns - 2] = (float)gap;
                 variances[h]![p] += gap * gap;
             }
         }
+    }
+
+    /// <summary>Two faults at once have the gaps of each, once both have been asked alone.</summary>
+    private void AddPairGaps()
+    {
+        foreach (var h in pairsWithoutGap.Where(AreMembersKnown).ToList())
+        {
+            var (first, second) = hypotheses[h].Members!.Value;
+            for (var p = 0; p < Probes.Count; p++)
+            {
+                if (kinds[h]![p] == AnswerKind.Value)
+                {
+                    CopyGap(first, h, p, Columns - 2);
+                    CopyGap(second, h, p, Columns - 1);
+                }
+            }
+            pairsWithoutGap.Remove(h);
+        }
+    }
+
+    private bool AreMembersKnown(int pair) => hypotheses[pair].Members is var (first, second) && Has(first) && Has(second);
+
+    private void CopyGap(int single, int pair, int p, int column)
+    {
+        var gap = spreads[single]![p * Columns + Columns - 2];
+        spreads[pair]![p * Columns + column] = gap;
+        variances[pair]![p] += gap * gap;
     }
 
     private double GapLimit(int p) => Scale.Of(Probes[p]).IsLinear ? widestDc : WidestLog;

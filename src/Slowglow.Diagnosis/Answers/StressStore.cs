@@ -8,13 +8,18 @@ namespace Slowglow.Diagnosis.Answers;
 /// <summary>What every part stands in the world of a hypothesis at full mains, asked for once and kept.</summary>
 internal sealed class StressStore(IWorldSource source, HypothesisList hypotheses)
 {
-    private readonly IReadOnlyDictionary<string, PartStress>?[] known = new IReadOnlyDictionary<string, PartStress>[
-        hypotheses.Count
-    ];
+    private readonly Dictionary<int, IReadOnlyDictionary<string, PartStress>> known = [];
 
-    public IReadOnlyDictionary<string, PartStress> Of(int hypothesis) =>
-        known[hypothesis] ??= source
-            .Stress(Setup.Default, hypotheses.FaultsOf(hypothesis))
-            .GroupBy(s => s.Part)
-            .ToDictionary(g => g.Key, g => g.First());
+    public IReadOnlyDictionary<string, PartStress> Of(int hypothesis)
+    {
+        if (!known.TryGetValue(hypothesis, out var stresses))
+        {
+            stresses = source
+                .Stress(Setup.Default, hypotheses.FaultsOf(hypothesis))
+                .GroupBy(s => s.Part)
+                .ToDictionary(g => g.Key, g => g.First());
+            known.Add(hypothesis, stresses);
+        }
+        return stresses;
+    }
 }

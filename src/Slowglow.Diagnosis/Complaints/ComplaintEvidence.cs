@@ -57,9 +57,17 @@ internal sealed class ComplaintEvidence(
     /// <summary>Log probability of all the words under a hypothesis.</summary>
     public double Log(IReadOnlyList<Heard> heard, int hypothesis) => heard.Sum(w => Math.Log(Chance(w, hypothesis)));
 
-    /// <summary>Probability of one word under a hypothesis.</summary>
+    /// <summary>
+    /// Probability of one word under a hypothesis. Of two faults at once either may earn a word of trouble, and both must leave alone what
+    /// is said to be well.
+    /// </summary>
     public double Chance(Heard word, int hypothesis)
     {
+        if (hypotheses[hypothesis].Members is var (first, second))
+        {
+            var (a, b) = (Chance(word, first), Chance(word, second));
+            return word.Denied || word.Descriptor == Descriptor.Fine ? Math.Min(a, b) : Math.Max(a, b);
+        }
         if (Descriptors.IsOfSignal(word.Descriptor))
         {
             return channels.Length == 0 ? NoneChance : OfSignal(word, hypothesis);
@@ -75,11 +83,12 @@ internal sealed class ComplaintEvidence(
 
     /// <summary>How the channel that a word speaks of sounds under a hypothesis: the worst one when none is named.</summary>
     public (string Channel, Symptoms Symptoms)? Sounds(Heard word, int hypothesis) =>
-        !Descriptors.IsOfSignal(word.Descriptor) || channels.Length == 0
-            ? null
-            : ChannelsOf(word)
-                .Select(c => (c, symptoms.Of(c, word.VolumeDown, hypothesis)))
-                .MaxBy(p => SymptomOdds.Of(word.Descriptor, p.Item2));
+        hypotheses[hypothesis].Members is var (first, second)
+            ? Sounds(word, Chance(word, first) > Chance(word, second) ? first : second)
+        : !Descriptors.IsOfSignal(word.Descriptor) || channels.Length == 0 ? null
+        : ChannelsOf(word)
+            .Select(c => (c, symptoms.Of(c, word.VolumeDown, hypothesis)))
+            .MaxBy(p => SymptomOdds.Of(word.Descriptor, p.Item2));
 
     private double OfSignal(Heard word, int hypothesis)
     {

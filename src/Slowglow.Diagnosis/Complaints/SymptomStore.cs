@@ -36,6 +36,11 @@ internal sealed class SymptomStore(IWorldSource source, HypothesisList hypothese
             rows = new Symptoms?[hypotheses.Count];
             known.Add(key, rows);
         }
+        if (rows.Length < hypotheses.Count)
+        {
+            Array.Resize(ref rows, hypotheses.Count);
+            known[key] = rows;
+        }
         int[] missing = [.. wanted.Append(0).Where(h => rows[h] is null).Distinct().Order()];
         if (missing.Length == 0)
         {

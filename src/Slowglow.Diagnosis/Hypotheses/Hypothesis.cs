@@ -2,7 +2,7 @@ using Slowglow.Circuits;
 
 namespace Slowglow.Diagnosis.Hypotheses;
 
-/// <summary>One story of what is wrong: no fault, a fault, or a fault and the fuse it blew.</summary>
+/// <summary>One story of what is wrong: no fault, a fault, a fault and the fuse it blew, or two faults.</summary>
 /// <param name="Faults">Empty for the healthy unit; the cause first.</param>
 /// <param name="Prior">Probability before any evidence.</param>
 /// <param name="BlownFuse">Fuse that the cause blew, or null.</param>
@@ -11,6 +11,9 @@ namespace Slowglow.Diagnosis.Hypotheses;
 internal sealed record Hypothesis(IReadOnlyList<Fault> Faults, double Prior, string? BlownFuse, int Milder, int Worse)
 {
     public bool IsHealthy => Faults.Count == 0;
+
+    /// <summary>Indices of the two single faults that are at work together; null for every other story.</summary>
+    public (int First, int Second)? Members { get; init; }
 
     /// <summary>What one would replace: designator of the cause; empty for the healthy unit.</summary>
     public string Part => IsHealthy ? "" : Faults[0].Part;

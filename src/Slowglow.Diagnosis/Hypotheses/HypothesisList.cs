@@ -11,19 +11,32 @@ internal sealed class HypothesisList
     /// <summary>Common practice, no source: two faults at once, a broken track, a wrong part fitted, a drawing that is not of this unit.</summary>
     public const double NonePrior = 0.02;
 
-    private readonly Hypothesis[] all;
-    private readonly IReadOnlyList<Fault>[] faultSets;
+    private readonly List<Hypothesis> all;
+    private readonly Dictionary<(int, int), int> pairs = [];
 
-    private HypothesisList(Hypothesis[] all)
-    {
-        this.all = all;
-        faultSets = [.. all.Select(h => h.Faults)];
-    }
+    private HypothesisList(List<Hypothesis> all) => (this.all, WithoutPairs) = (all, all.Count);
 
-    public int Count => all.Length;
+    /// <summary>Stories so far; it grows as pairs of faults come under suspicion.</summary>
+    public int Count => all.Count;
+
+    /// <summary>Stories known from the start: the healthy unit, single faults, faults with the fuse they blew.</summary>
+    public int WithoutPairs { get; }
+
     public Hypothesis this[int index] => all[index];
 
-    public IReadOnlyList<Fault> FaultsOf(int index) => faultSets[index];
+    public IReadOnlyList<Fault> FaultsOf(int index) => all[index].Faults;
+
+    /// <summary>The story of two single faults at once, made at the first call. Its prior is the one given then.</summary>
+    public int PairOf(int first, int second, double prior)
+    {
+        if (!pairs.TryGetValue((first, second), out var index))
+        {
+            index = all.Count;
+            pairs.Add((first, second), index);
+            all.Add(new([.. all[first].Faults, .. all[second].Faults], prior, null, -1, -1) { Members = (first, second) });
+        }
+        return index;
+    }
 
     /// <summary>Builds the list from single faults with their prior masses and the chances that a fault blows a fuse.</summary>
     public static HypothesisList From(IReadOnlyList<Fault> faults, double[] masses, IReadOnlyList<BlownFuse> blown)
@@ -52,6 +65,6 @@ internal sealed class HypothesisList
             var pair = new[] { faults[b.Cause], new Fault(b.Fuse, "", FailureMode.Open) };
             list.Add(new(pair, masses[b.Cause] * share * b.Chance, b.Fuse, -1, -1));
         }
-        return new HypothesisList([.. list]);
+        return new HypothesisList(list);
     }
 }

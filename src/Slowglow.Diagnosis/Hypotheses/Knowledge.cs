@@ -26,6 +26,7 @@ internal sealed class Knowledge
         Answers = new AnswerStore(source, Hypotheses, reach);
         Symptoms = new SymptomStore(source, Hypotheses);
         Stresses = new StressStore(source, Hypotheses);
+        Cascades = new Cascades(Hypotheses, Stresses);
         Probes = new CandidateProbes(source.Sheet);
         Parts = source.Sheet.Parts.ToDictionary(p => p.Designator);
     }
@@ -37,6 +38,7 @@ internal sealed class Knowledge
     public AnswerStore Answers { get; }
     public SymptomStore Symptoms { get; }
     public StressStore Stresses { get; }
+    public Cascades Cascades { get; }
     public CandidateProbes Probes { get; }
     public IReadOnlyDictionary<string, Part> Parts { get; }
 

@@ -17,13 +17,13 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
     public Posterior Weigh(Evidence evidence)
     {
         var list = knowledge.Hypotheses;
-        var logs = new double[list.Count];
+        var logs = new double[list.WithoutPairs];
         for (var h = 0; h < logs.Length; h++)
         {
             logs[h] = list[h].Prior > 0 ? Math.Log(list[h].Prior) : double.NegativeInfinity;
         }
         var prior = (double[])logs.Clone();
-        var fits = new Fit?[list.Count];
+        var fits = new Fit?[list.WithoutPairs];
         var readings = new ReadingSet([], [], knowledge.Answers.Reach);
         foreach (var taken in Stages(evidence.Readings))
         {
@@ -38,7 +38,47 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         var complaint = Complain(heard, logs);
         var none = Math.Log(HypothesisList.NonePrior) + readings.LogNone() + heard.Count * Math.Log(ComplaintEvidence.NoneChance);
         var (of, pNone) = Normalise(logs, none);
-        return new(of, pNone, fits, readings, heard, complaint);
+        var posterior = new Posterior(of, pNone, fits, readings, heard, complaint);
+        return PairSearch.IsNeeded(posterior) ? WithPairs(posterior, logs, none) : posterior;
+    }
+
+    /// <summary>The pairs of faults that the readings suggest, solved as worlds with two faults and weighed beside the single ones.</summary>
+    private Posterior WithPairs(Posterior singles, double[] logs, double none)
+    {
+        var list = knowledge.Hypotheses;
+        int[] pairs = [.. new PairSearch(knowledge, singles.Readings, progress, cancel).Find()];
+        foreach (var column in Enumerable.Range(0, singles.Readings.Count).Select(singles.Readings.Column))
+        {
+            column.Block.Ensure(pairs, progress, cancel);
+        }
+        var fits = singles.Fits;
+        Array.Resize(ref logs, list.Count);
+        Array.Resize(ref fits, list.Count);
+        Array.Fill(logs, double.NegativeInfinity, singles.Of.Length, list.Count - singles.Of.Length);
+        Parallel.ForEach(
+            pairs,
+            h =>
+            {
+                fits[h] = new Fit(singles.Readings, h);
+                logs[h] = Math.Log(list[h].Prior) + fits[h]!.LogLikelihood;
+            }
+        );
+        ComplainOfPairs(singles, pairs, logs, none);
+        var (of, pNone) = Normalise(logs, none);
+        return singles with { Of = of, None = pNone, Fits = fits };
+    }
+
+    /// <summary>Words are judged by the members, whose sounds are solved where a pair still counts.</summary>
+    private void ComplainOfPairs(Posterior singles, int[] pairs, double[] logs, double none)
+    {
+        var bound = Math.Max(logs.Max(), none) - Hopeless;
+        int[] alive = [.. pairs.Where(h => logs[h] > bound)];
+        var members = alive.Select(h => knowledge.Hypotheses[h].Members!.Value).SelectMany(m => new[] { m.First, m.Second });
+        singles.Complaint.Ensure(singles.Heard, [.. members.Distinct()], progress, cancel);
+        foreach (var h in pairs)
+        {
+            logs[h] = logs[h] > bound ? logs[h] + singles.Complaint.Log(singles.Heard, h) : double.NegativeInfinity;
+        }
     }
 
     /// <summary>Readings setup by setup, each stage holding those of the stages before it.</summary>

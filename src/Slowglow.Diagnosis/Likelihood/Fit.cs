@@ -32,6 +32,9 @@ internal sealed class Fit
     /// <summary>Log of the joint density of all readings.</summary>
     public double LogLikelihood { get; }
 
+    /// <summary>Nats lost to readings off the mark: zero when every reading is just where the hypothesis expects it.</summary>
+    public double Surprise { get; private set; }
+
     /// <summary>By reading: distance from this hypothesis' own prediction in standard deviations, alone; NaN without a figure on both sides.</summary>
     public double[] Residuals { get; }
 
@@ -46,7 +49,7 @@ internal sealed class Fit
         }
         if (readings.IsOverload(i))
         {
-            return OverloadOdds.Log(column, hypothesis, readings.BroadOf(i));
+            return Surprising(readings.LogAlone(i, column.Block.Alone(hypothesis, column.Index)));
         }
         if (kind != AnswerKind.Value)
         {
@@ -67,7 +70,14 @@ internal sealed class Fit
         figures.Add(i);
         factor.Add([.. row, sd]);
         whitened.Add(Math.Clamp(z, -Pull, Pull));
+        Surprise += StudentT.LogDensity(0, sd) - StudentT.LogDensity(z, sd);
         return StudentT.LogDensity(z, sd);
+    }
+
+    private double Surprising(double log)
+    {
+        Surprise -= log;
+        return log;
     }
 
     /// <summary>What the hypothesis expects of a probe, knowing the readings.</summary>

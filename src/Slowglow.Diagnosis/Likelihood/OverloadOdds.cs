@@ -1,5 +1,4 @@
 using Slowglow.Circuits;
-using Slowglow.Diagnosis.Answers;
 using Slowglow.Sheets.Readings;
 
 namespace Slowglow.Diagnosis.Likelihood;
@@ -14,11 +13,11 @@ internal static class OverloadOdds
     private const double DiodeLimit = 2.2;
 
     /// <summary>Log probability of overload.</summary>
-    public static double Log(AnswerColumn column, int hypothesis, Broad broad) =>
-        column.Block.KindOf(hypothesis, column.Index) switch
+    public static double Log(Probe probe, Prediction prediction, Broad broad) =>
+        prediction.Kind switch
         {
             AnswerKind.Overload or AnswerKind.Floating => Math.Log(1 - Slip),
-            AnswerKind.Value => Math.Log(OfFigure(column.Probe, column.Block.MeanOf(hypothesis, column.Index))),
+            AnswerKind.Value => Math.Log(OfFigure(probe, prediction.Mean)),
             _ => broad.LogOverload(),
         };
 

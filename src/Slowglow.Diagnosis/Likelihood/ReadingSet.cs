@@ -34,6 +34,25 @@ internal sealed class ReadingSet
 
     public Broad BroadOf(int i) => broads[i];
 
+    /// <summary>Log probability of a reading, taken by itself, under a prediction.</summary>
+    public double LogAlone(int i, Prediction prediction)
+    {
+        if (prediction.Kind == AnswerKind.NotApplicable)
+        {
+            return 0;
+        }
+        if (IsOverload(i))
+        {
+            return OverloadOdds.Log(readings[i].Probe, prediction, broads[i]);
+        }
+        return prediction.HasFigure
+            ? StudentT.LogDensity((scaled[i] - prediction.Mean) / prediction.Sd, prediction.Sd)
+            : WithoutFigure(i, prediction.Kind);
+    }
+
+    /// <summary>Log probability of a reading to one that does not know.</summary>
+    public double LogUnknown(int i) => IsOverload(i) ? broads[i].LogOverload() : broads[i].LogDensity(scaled[i]);
+
     /// <summary>Log density of a figure under a hypothesis that has none to give.</summary>
     public double WithoutFigure(int i, AnswerKind kind)
     {
@@ -48,7 +67,7 @@ internal sealed class ReadingSet
         double sum = 0;
         for (var i = 0; i < Count; i++)
         {
-            sum += IsOverload(i) ? broads[i].LogOverload() : broads[i].LogDensity(scaled[i]);
+            sum += LogUnknown(i);
         }
         return sum;
     }

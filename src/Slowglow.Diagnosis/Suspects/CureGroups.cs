@@ -27,10 +27,13 @@ internal sealed class CureGroups
         (this.posterior, this.benches) = (posterior, benches);
         var list = knowledge.Hypotheses;
         var parts = Enumerable
-            .Range(1, list.Count - 1)
+            .Range(1, posterior.Of.Length - 1)
             .Where(h => posterior.Of[h] > 1e-9)
-            .GroupBy(h => list[h].Part)
-            .Select(g => new Cure([g.Key], [.. g.OrderByDescending(h => posterior.Of[h])], g.Sum(h => posterior.Of[h])))
+            .GroupBy(h => CureOf(list[h]))
+            .Select(g => new Cure(PartsOf(g.Key), [.. g.OrderByDescending(h => posterior.Of[h])], g.Sum(h => posterior.Of[h]))
+            {
+                IsPair = g.Key.Item2.Length > 0,
+            })
             .OrderByDescending(c => c.Probability)
             .ToList();
         Cures = Join(parts);
@@ -38,6 +41,11 @@ internal sealed class CureGroups
 
     /// <summary>Groups, likeliest first.</summary>
     public IReadOnlyList<Cure> Cures { get; }
+
+    private static (string, string) CureOf(Hypothesis story) => (story.Part, story.Members is null ? "" : story.Faults[^1].Part);
+
+    private static string[] PartsOf((string First, string Second) cure) =>
+        cure.Second.Length == 0 ? [cure.First] : [cure.First, cure.Second];
 
     private List<Cure> Join(List<Cure> parts)
     {
@@ -48,7 +56,7 @@ internal sealed class CureGroups
         {
             var leader = first.Value;
             free.RemoveFirst();
-            if (leader.Probability > WorthComparing && compared++ < MostCompared)
+            if (!leader.IsPair && leader.Probability > WorthComparing && compared++ < MostCompared)
             {
                 leader = WithLookAlikes(leader, free);
             }
@@ -64,7 +72,7 @@ internal sealed class CureGroups
         for (var node = free.First; node is not null; )
         {
             var next = node.Next;
-            if (node.Value.Probability > WorthComparing && LooksLike(main, node.Value))
+            if (!node.Value.IsPair && node.Value.Probability > WorthComparing && LooksLike(main, node.Value))
             {
                 joined = joined.With(node.Value);
                 free.Remove(node);

@@ -12,12 +12,13 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
 {
     /// <summary>Standard deviations within which a reading is explained, and beyond which it is not.</summary>
     private const double Within = 2.2;
-    private const double Beyond = 3.5;
+    internal const double Beyond = 3.5;
 
     public (IReadOnlyList<string> Explains, IReadOnlyList<string> Misfits) Of(int hypothesis)
     {
         var (explains, misfits, normal) = (new List<string>(), new List<string>(), new List<string>());
         AddFuse(hypothesis, explains);
+        explains.AddRange(new PairWords(knowledge, posterior, firstSetup).Of(hypothesis));
         for (var i = 0; i < posterior.Readings.Count; i++)
         {
             AddReading(hypothesis, i, explains, misfits, normal);
@@ -61,7 +62,7 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
     }
 
     /// <summary>In standard deviations; zero or very far where one side has no figure.</summary>
-    private static double Distance(Reading reading, Prediction prediction)
+    internal static double Distance(Reading reading, Prediction prediction)
     {
         var overload = reading.Said == MeterSaid.Overload;
         var open = prediction.Kind is AnswerKind.Overload or AnswerKind.Floating;
@@ -116,6 +117,6 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         }
     }
 
-    private static string Listed(List<string> names) =>
+    internal static string Listed(List<string> names) =>
         names.Count <= 4 ? string.Join(", ", names) : $"{string.Join(", ", names.Take(4))} and {names.Count - 4} more";
 }

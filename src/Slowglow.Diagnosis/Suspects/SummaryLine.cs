@@ -21,23 +21,29 @@ internal static class SummaryLine
         var then = Then(next);
         if (none > best && none > healthy)
         {
-            return $"No single fault explains this well ({Percent(none)} for none of these): check the readings, the drawing, and whether two things are wrong.{then}";
+            return $"Neither one fault nor two explain this well ({Percent(none)} for none of these): check the readings, the drawing, and whether several things are wrong.{then}";
         }
         if (healthy > best)
         {
             return $"As far as the evidence goes nothing is wrong ({Percent(healthy)}).{then}";
         }
         var first = suspects[0];
-        var who = first.Group.Count == 1 ? first.Fault.ToString() : $"one of {string.Join(", ", first.Group)} ({first.Fault})";
+        var who =
+            first.Group.Count == 1 || first.Second is not null
+                ? first.Words
+                : $"one of {string.Join(", ", first.Group)} ({first.Fault})";
         if (best > Certain)
         {
             return $"{who}, {Percent(best)}.{then}";
         }
-        var second = suspects.Count > 1 ? $", then {suspects[1].Part} ({Percent(suspects[1].Probability)})" : "";
+        var second = suspects.Count > 1 ? $", then {Name(suspects[1])} ({Percent(suspects[1].Probability)})" : "";
         return best > Leading
             ? $"Most likely {who}, {Percent(best)}{second}.{then}"
             : $"Open after {Count(readings)}: {who} leads with {Percent(best)}{second}.{then}";
     }
+
+    private static string Name(Suspect suspect) =>
+        suspect.Second is null ? suspect.Part : $"{suspect.Group[0]} and {suspect.Group[^1]} together";
 
     private static string Then(IReadOnlyList<NextReading> next) =>
         next.Count == 0

@@ -25,16 +25,20 @@ internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Expl
     {
         var main = cure.Hypotheses[0];
         var (explains, misfits) = rank < Explained ? explainer.Of(main) : ([], []);
+        var lead = knowledge.Hypotheses[Leading(cure)].Faults;
         return new(
             cure.Part,
-            knowledge.Hypotheses[Leading(cure)].Faults[0],
+            lead[0],
             cure.Probability / sum,
             cure.Parts,
             Modes(cure, sum),
             explains,
             misfits,
-            Separation.Of(cure.Parts, knowledge.Parts)
-        );
+            cure.IsPair ? "" : Separation.Of(cure.Parts, knowledge.Parts)
+        )
+        {
+            Second = cure.IsPair ? lead[^1] : null,
+        };
     }
 
     /// <summary>The likeliest story of the likeliest part: the head of a group is the part with most of its probability.</summary>

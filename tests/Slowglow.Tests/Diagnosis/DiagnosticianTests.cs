@@ -62,13 +62,13 @@ public sealed class DiagnosticianTests
     }
 
     [Fact]
-    public void Readings_that_no_single_fault_explains_end_in_none_of_these()
+    public void Readings_that_no_two_faults_explain_end_in_none_of_these()
     {
-        // A and B both wrong, with HT and C right: two faults.
-        var result = Diagnose(null, Dc("HT", 100), Dc("A", 12), Dc("B", 88), Dc("C", 50));
+        // A, B and D all wrong, with HT and C right: three faults.
+        var result = Diagnose(null, Dc("HT", 100), Dc("A", 12), Dc("B", 88), Dc("C", 50), Dc("D", 40));
 
         Assert.True(result.NoneOfThese > 0.5, result.Summary);
-        Assert.Contains("two things", result.Summary);
+        Assert.Contains("several things", result.Summary);
     }
 
     [Fact]

@@ -21,6 +21,12 @@ public enum ClippingKind
     /// <summary>A diode across or in the signal conducts.</summary>
     Conducts,
 
+    /// <summary>An op-amp or a regulator gives all the current that it can.</summary>
+    CurrentLimit,
+
+    /// <summary>An op-amp's output cannot follow as fast as it is asked to.</summary>
+    Slews,
+
     /// <summary>Nothing leaves its range: the part's own curvature makes the distortion.</summary>
     Curvature,
 }

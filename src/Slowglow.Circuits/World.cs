@@ -1,3 +1,4 @@
+using Slowglow.Circuits.Models.Contact;
 using Slowglow.Circuits.Solved;
 
 namespace Slowglow.Circuits;
@@ -60,6 +61,38 @@ public sealed class World
     /// <summary>What ends the clean range, in the order in which it sets in; empty when the channel never reaches 5 % distortion.</summary>
     public IReadOnlyList<ClippingCause> ClipsFirst(string? channel = null, CancellationToken cancel = default) =>
         asked.PathOf(channel) is { } path ? new ClippingQuestion(asked, path, cancel).Ask() : [];
+
+    /// <summary>
+    /// Largest undistorted signal at each frequency (hertz): what clips at 1 kHz, or less where an op-amp cannot follow so fast.
+    /// </summary>
+    public IReadOnlyList<HeadroomPoint> Headroom(
+        IReadOnlyList<double> hertz,
+        string? channel = null,
+        CancellationToken cancel = default
+    )
+    {
+        if (asked.PathOf(channel) is not { } path)
+        {
+            return [];
+        }
+
+        var clean = asked.Limits.Of(asked.State, path, cancel).OutputVolts;
+        var slew = new SlewQuestion(asked, path);
+        return [.. hertz.Select(f => slew.Headroom(f, clean))];
+    }
+
+    /// <summary>The lowest frequency at which the clean output is more than an op-amp can follow; null where none does below 1 MHz.</summary>
+    public SlewLimit? FullOutput(string? channel = null, CancellationToken cancel = default) =>
+        asked.PathOf(channel) is { } path
+            ? new SlewQuestion(asked, path).FullOutput(asked.Limits.Of(asked.State, path, cancel).OutputVolts)
+            : null;
+
+    /// <summary>True while a relay has pulled in, false while it has not; null for one without contacts or told by the setup.</summary>
+    public bool? HasPulledIn(string relay) =>
+        asked
+            .Circuit.Models.OfType<ContactModel>()
+            .FirstOrDefault(m => m.Follows && m.Of == relay)
+            ?.HasPulledIn(asked.State.Slots);
 
     /// <summary>Hum at the output of a channel by cause.</summary>
     public HumSplit? Hum(string? channel = null) =>

@@ -5,6 +5,7 @@ public sealed class EquationsBuilder
 {
     private readonly List<Branch> branches = [];
     private readonly List<Element> elements = [];
+    private readonly List<Branch> strays = [];
     private readonly List<double> slots = [];
 
     public int Unknowns { get; private set; }
@@ -29,6 +30,16 @@ public sealed class EquationsBuilder
     /// <summary>Adds a branch with weights; entries at ground are dropped, entries of one unknown are summed.</summary>
     public int AddBranch(BranchKind kind, int[] rows, double[] weights, int slot, int steadySlot = -1, int swingSlot = -1)
     {
+        branches.Add(Merged(kind, rows, weights, slot, steadySlot, swingSlot));
+        return branches.Count - 1;
+    }
+
+    /// <summary>Adds a capacitance that only small signals see; both ends must be terminals of one element (-1 = ground).</summary>
+    public void AddStray(int plus, int minus, int slot) =>
+        strays.Add(Merged(BranchKind.Storage, [plus, minus], [1, -1], slot, -1, -1));
+
+    private static Branch Merged(BranchKind kind, int[] rows, double[] weights, int slot, int steadySlot, int swingSlot)
+    {
         var merged = new SortedDictionary<int, double>();
         for (var k = 0; k < rows.Length; k++)
         {
@@ -38,8 +49,7 @@ public sealed class EquationsBuilder
             }
         }
 
-        branches.Add(new Branch(kind, [.. merged.Keys], [.. merged.Values], slot, steadySlot, swingSlot));
-        return branches.Count - 1;
+        return new Branch(kind, [.. merged.Keys], [.. merged.Values], slot, steadySlot, swingSlot);
     }
 
     /// <summary>Adds a nonlinear element; terminals in the law's order, the reference last (-1 = ground).</summary>
@@ -49,5 +59,5 @@ public sealed class EquationsBuilder
         return elements.Count - 1;
     }
 
-    public Equations Build() => new(Unknowns, slots.Count, [.. branches], [.. elements]);
+    public Equations Build() => new(Unknowns, slots.Count, [.. branches], [.. elements], [.. strays]);
 }

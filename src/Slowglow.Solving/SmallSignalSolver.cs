@@ -50,7 +50,7 @@ public sealed class SmallSignalSolver
             matrix[equations.Pattern.PositionOf(r, r)] += LaneSystem.Leak;
         }
 
-        foreach (var branch in equations.Branches)
+        foreach (var branch in equations.Branches.Concat(equations.Strays))
         {
             var admittance = AdmittanceOf(branch, omega);
             for (var a = 0; a < branch.Rows.Length; a++)

@@ -9,6 +9,7 @@ namespace Slowglow.Bench.Questions;
 /// <param name="Output">The same at the output, load and loudspeaker taken off.</param>
 /// <param name="Harmonics">At the sheet's level, at half the clean limit and at the clean limit.</param>
 /// <param name="ClipsFirst">What ends the clean range, in order.</param>
+/// <param name="Slews">Where the clean output ends for want of slew rate; null where no op-amp does.</param>
 /// <param name="Hum">By cause.</param>
 /// <param name="Noise">20 Hz to 20 kHz.</param>
 /// <param name="Loop">The most worrying feedback loop; null without one.</param>
@@ -19,6 +20,7 @@ public sealed record ChannelCharacter(
     IReadOnlyList<ImpedancePoint> Output,
     IReadOnlyList<HarmonicContent> Harmonics,
     IReadOnlyList<ClippingCause> ClipsFirst,
+    SlewLimit? Slews,
     HumSplit? Hum,
     NoiseFloor? Noise,
     StabilityMargin? Loop

@@ -13,7 +13,7 @@ public sealed class ComputeCharacter(BenchUnit unit)
     private static readonly double[] ResponseHertz = [5, 10, 20, 50, 100, 200, 500, 1e3, 2e3, 5e3, 10e3, 20e3, 50e3, 100e3];
 
     /// <summary>
-    /// Capacitances of valves and the leakage of output transformers are not in the models; above this they rule.
+    /// Capacitances of wiring are not in the models, nor those of every valve; above this they rule.
     /// </summary>
     private const double HighestWithValves = 20e3;
     private static readonly double[] ImpedanceHertz = [100, 1e3, 10e3];
@@ -36,6 +36,7 @@ public sealed class ComputeCharacter(BenchUnit unit)
             world.OutputImpedance(ImpedanceHertz, path.Name),
             [.. world.Harmonics([.. drives.Order()], path.Name, cancel).OfType<HarmonicContent>()],
             world.ClipsFirst(path.Name, cancel),
+            world.FullOutput(path.Name, cancel),
             world.Hum(path.Name),
             world.Noise(channel: path.Name),
             world.Stability(path.Name).FirstOrDefault()

@@ -21,9 +21,10 @@ public sealed class ComputeLevels(BenchUnit unit)
     {
         var report = unit.Worlds.Signal(setup, [faults], path.Name, cancel: cancel)[0];
         var clean = unit.Worlds.CleanLimit(setup, faults, path.Name);
-        var load = LoadOhms(setup, path);
+        var drawn = RelayStands.In(setup, unit.Sheet, unit.Worlds.World(setup, faults, cancel));
+        var load = LoadOhms(drawn, path);
         var watts = double.IsFinite(load) ? clean.OutputVolts * clean.OutputVolts / load : double.NaN;
-        var stages = Stages(setup, path, faults, cancel);
+        var stages = Stages(setup, drawn, path, faults, cancel);
         return new(
             path.Name,
             path.LevelVolts,
@@ -37,9 +38,15 @@ public sealed class ComputeLevels(BenchUnit unit)
         );
     }
 
-    private List<StageLevel> Stages(Setup setup, SignalPath path, IReadOnlyList<Fault> faults, CancellationToken cancel)
+    private List<StageLevel> Stages(
+        Setup setup,
+        Setup drawn,
+        SignalPath path,
+        IReadOnlyList<Fault> faults,
+        CancellationToken cancel
+    )
     {
-        var nets = SignalChain.Of(unit.Sheet, path, setup);
+        var nets = SignalChain.Of(unit.Sheet, path, drawn);
         Probe[] probes = [.. nets.Select(n => new Probe(n, n, NetTable.Ground, ProbeKind.Level, TestFrequency))];
         var answers = unit.Worlds.Ask(setup, [faults], probes, MeterClass.Handheld, cancel: cancel)[0];
         List<StageLevel> stages = [];

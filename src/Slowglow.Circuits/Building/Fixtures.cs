@@ -1,4 +1,5 @@
 using Slowglow.Sheets;
+using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Setups;
 using Slowglow.Solving;
 
@@ -17,6 +18,7 @@ internal sealed class Fixtures
     /// Holds the unplugged mains side: beyond any ohmmeter, yet tight enough that ohms within it do not drown in those to chassis.
     /// </summary>
     private const double IslandSiemens = 2e-9;
+    private const double SmallestReservoir = 0.9e-6;
     private readonly List<(int Slot, double Siemens)> whenOn = [];
     private int mainsSlot = -1;
     private int swingSlot = -1;
@@ -30,6 +32,9 @@ internal sealed class Fixtures
 
     /// <summary>Rectified nets: row and the slots of siemens and volts that can hold it.</summary>
     public List<(int Row, int Siemens, int Volts)> Holds { get; } = [];
+
+    /// <summary>Rows of rectified nets with a capacitor of 0.9 uF or more on them (smaller ones decouple: common practice, no source).</summary>
+    public IReadOnlyList<int> Reservoirs { get; private set; } = [];
 
     public bool HasMains => mainsSlot >= 0;
 
@@ -62,6 +67,18 @@ internal sealed class Fixtures
             builder.Equations.AddBranch(BranchKind.Conductance, row, -1, siemens, volts);
             fixtures.Holds.Add((row, siemens, volts));
         }
+
+        fixtures.Reservoirs =
+        [
+            .. RectifiedNets
+                .Of(builder.Sheet)
+                .Where(net =>
+                    builder
+                        .Sheet.Parts.OfType<CapacitorPart>()
+                        .Any(c => c.Farads >= SmallestReservoir && c.Pins.Any(p => p.Net == net))
+                )
+                .Select(builder.Row),
+        ];
 
         return fixtures;
     }

@@ -11,6 +11,9 @@ internal sealed class Answers(Circuit circuit)
     /// <summary>Above this a meter's own leakage decides what it shows: the net is held by nothing.</summary>
     public const double FloatingOhms = 200e6;
 
+    /// <summary>A net this near to a reservoir is kept by it; beyond, leakages decide as well.</summary>
+    private const double ReservoirOhms = 5e6;
+
     /// <param name="channel">Signal path that is driven; worlds are kept without it, because only levels depend on it.</param>
     /// <summary>A spread beyond this, and beyond the figure itself, is that of leakages.</summary>
     private const double LeakageVolts = 10;
@@ -52,14 +55,43 @@ internal sealed class Answers(Circuit circuit)
     private Answer Dc(WorldState world, int red, int black, MeterClass meter)
     {
         var ohms = world.OhmsBetween(red, black);
+        if (ohms > ReservoirOhms && OnReservoir(world, red, black) is { } kept)
+        {
+            return Dc(world, red, black, Math.Min(kept, ohms), meter);
+        }
+
         if (ohms > FloatingOhms)
         {
             return Answer.None(AnswerKind.Floating);
         }
 
+        return Held(Dc(world, red, black, ohms, meter));
+    }
+
+    /// <summary>
+    /// Ohms from a net without any load to the reservoir that keeps it: nothing draws from it, and the crest of the next cycle makes good
+    /// what a meter takes. Null for a net that no reservoir keeps.
+    /// </summary>
+    private double? OnReservoir(WorldState world, int red, int black)
+    {
+        var rows = circuit.Fixtures.Reservoirs.SelectMany(r => new[] { (red, r, black), (black, r, red) });
+        foreach (var (net, reservoir, other) in rows)
+        {
+            var ohms = net == reservoir ? 0 : world.OhmsBetween(net, reservoir);
+            if (net >= 0 && ohms < ReservoirOhms && world.OhmsBetween(other, -1) < FloatingOhms)
+            {
+                return Math.Max(ohms, 0) + Math.Max(world.OhmsBetween(other, -1), 0);
+            }
+        }
+
+        return null;
+    }
+
+    private static Answer Dc(WorldState world, int red, int black, double ohms, MeterClass meter)
+    {
         var loading = meter.InputOhms / (meter.InputOhms + Math.Max(ohms, 0));
         var spread = Combine(world.MeanSpread, world.Unknowns, red, loading, black, -loading);
-        return Held(new Answer(AnswerKind.Value, loading * (world.MeanAt(red) - world.MeanAt(black)), spread));
+        return new Answer(AnswerKind.Value, loading * (world.MeanAt(red) - world.MeanAt(black)), spread);
     }
 
     private Answer Ac(WorldState world, int red, int black)

@@ -26,6 +26,27 @@ internal sealed class ClippingQuestion(AskedWorld asked, Fixtures.PathFixture pa
     public IReadOnlyList<ClippingCause> Ask()
     {
         var limit = asked.Limits.Of(asked.State, path, cancel).GeneratorVolts;
+        return Slewing(limit) is { } slews ? [slews, .. Below(limit)] : Below(limit);
+    }
+
+    /// <summary>An op-amp that cannot follow a signal of 1 kHz that is clean otherwise.</summary>
+    private ClippingCause? Slewing(double limit)
+    {
+        var at = new SlewQuestion(asked, path).At(SignalFollower.Hertz);
+        return at is null || at.GeneratorVolts >= limit
+            ? null
+            : new(
+                at.Part,
+                at.Element,
+                ClippingKind.Slews,
+                at.GeneratorVolts,
+                at.OutputVolts,
+                $"{at.Element} cannot follow: its slew rate is used up"
+            );
+    }
+
+    private IReadOnlyList<ClippingCause> Below(double limit)
+    {
         if (!double.IsFinite(limit))
         {
             return [];
@@ -106,7 +127,7 @@ internal sealed class ClippingQuestion(AskedWorld asked, Fixtures.PathFixture pa
     private static int Order(ClippingKind kind) =>
         kind switch
         {
-            ClippingKind.PositiveLimit or ClippingKind.NegativeLimit => 0,
+            ClippingKind.PositiveLimit or ClippingKind.NegativeLimit or ClippingKind.CurrentLimit => 0,
             ClippingKind.Bottomed => 1,
             ClippingKind.GridCurrent => 2,
             ClippingKind.Conducts => 3,

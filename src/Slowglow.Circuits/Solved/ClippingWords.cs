@@ -1,3 +1,5 @@
+using Slowglow.Circuits.Models.OpAmp;
+using Slowglow.Circuits.Models.Regulator;
 using Slowglow.Circuits.Models.Transistor;
 using Slowglow.Quantities;
 
@@ -19,7 +21,13 @@ internal static class ClippingWords
                 $"{name} reaches its positive limit on a supply of {Engineering.Format(rest.Volts[3], "V", 2)} from rail to rail",
             ClippingKind.NegativeLimit =>
                 $"{name} reaches its negative limit on a supply of {Engineering.Format(rest.Volts[3], "V", 2)} from rail to rail",
+            ClippingKind.CurrentLimit => $"{name} gives all the current it can, {Engineering.Format(Most(rest), "A", 2)}",
             ClippingKind.Conducts => $"{name} conducts",
             _ => $"nothing clips: the curvature of {name} makes the distortion",
         };
+
+    private static double Most(ElementAtRest rest) =>
+        rest.Element.Law is RegulatorLaw
+            ? rest.Constant((int)RegulatorLaw.Constant.LimitAmps)
+            : rest.Constant((int)OpAmpLaw.Constant.LimitAmps);
 }

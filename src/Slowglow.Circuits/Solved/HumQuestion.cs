@@ -1,15 +1,27 @@
 using System.Numerics;
 using Slowglow.Circuits.Building;
+using Slowglow.Circuits.Models.Valve;
 
 namespace Slowglow.Circuits.Solved;
 
 /// <summary>
 /// Splits the hum at the output. The rectified rails are held stiffly, one volt of each mains harmonic is put on one after the other, and
-/// the answer at the output multiplied by the ripple that the rail has. What the rails do not explain came another way.
+/// the answer at the output multiplied by the ripple that the rail has. A heater that leaks to its cathode is taken the same way: its volts
+/// in series with the leak. What neither explains came another way.
 /// </summary>
 internal sealed class HumQuestion(AskedWorld asked, Fixtures.PathFixture path)
 {
     private const int Highest = 12;
+
+    /// <summary>A whole heater lets next to nothing through: below this share of the hum it gets no line.</summary>
+    private const double LeastShare = 1e-3;
+
+    private readonly (string Valve, int Branch, int Row)[] heaters =
+    [
+        .. asked
+            .Circuit.Models.OfType<ValveModel>()
+            .SelectMany(v => v.HeaterLeaks.Select(h => (v.Designator, asked.Parts.BranchAt(h.Slot), h.HeaterRow))),
+    ];
 
     public HumSplit Ask()
     {
@@ -18,6 +30,7 @@ internal sealed class HumQuestion(AskedWorld asked, Fixtures.PathFixture path)
         var whole = new Complex[Highest + 1];
         var rest = new Complex[Highest + 1];
         var byRail = holds.Select(_ => new Complex[Highest + 1]).ToArray();
+        var byHeater = heaters.Select(_ => new Complex[Highest + 1]).ToArray();
         var sweep = new SignalSweep(asked, null).WithRailsHeld();
         for (var h = 1; h <= Highest; h++)
         {
@@ -29,11 +42,19 @@ internal sealed class HumQuestion(AskedWorld asked, Fixtures.PathFixture path)
                 byRail[r][h] = path.Out < 0 ? 0 : answer[path.Out] * Harmonic(holds[r].Row, h);
                 rest[h] -= byRail[r][h];
             }
+
+            for (var n = 0; n < heaters.Length && path.Out >= 0; n++)
+            {
+                // Volts on the heater's end push into the cathode what a source in series the other way round would.
+                byHeater[n][h] = -sweep.Signal.Respond(heaters[n].Branch)[path.Out] * Harmonic(heaters[n].Row, h);
+                rest[h] -= byHeater[n][h];
+            }
         }
 
         List<HumCause> causes =
         [
             .. holds.Select((hold, r) => Cause(NetOf(hold.Row), world.RmsBetween(hold.Row, -1), byRail[r])),
+            .. Heaters(byHeater),
             Cause("", double.NaN, rest),
         ];
         return new HumSplit(
@@ -42,6 +63,24 @@ internal sealed class HumQuestion(AskedWorld asked, Fixtures.PathFixture path)
             whole[2].Magnitude,
             [.. causes.OrderByDescending(c => c.OutputVolts)]
         );
+    }
+
+    /// <summary>One line a valve: the leaks of its sections add with their phases.</summary>
+    private IEnumerable<HumCause> Heaters(Complex[][] byHeater)
+    {
+        var least = LeastShare * asked.State.RmsBetween(path.Out, -1);
+        foreach (var valve in heaters.Select((h, n) => (h.Valve, h.Row, Parts: byHeater[n])).GroupBy(h => h.Valve))
+        {
+            Complex[] sum =
+            [
+                .. Enumerable.Range(0, Highest + 1).Select(k => valve.Aggregate(Complex.Zero, (s, v) => s + v.Parts[k])),
+            ];
+            var cause = Cause("", asked.State.RmsBetween(valve.First().Row, -1), sum) with { Heater = valve.Key };
+            if (cause.OutputVolts > least)
+            {
+                yield return cause;
+            }
+        }
     }
 
     private string NetOf(int row) => asked.Circuit.Rows.First(r => r.Value == row).Key;

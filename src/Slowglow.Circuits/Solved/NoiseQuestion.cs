@@ -84,14 +84,15 @@ internal sealed class NoiseQuestion
             }
 
             var pole = new Complex(1, hertz / at.Constant((int)OpAmpLaw.Constant.PoleHertz));
-            opAmp[e] += width * NoiseCurrents.OpAmpInput(at, StatedVolts(e)) * Square(reach / pole);
+            var rise = 1 + ((Stated(e, "corner") ?? 0) / hertz);
+            opAmp[e] += width * rise * NoiseCurrents.OpAmpInput(at, Stated(e, "en")) * Square(reach / pole);
         }
     }
 
-    private double? StatedVolts(int e)
+    private double? Stated(int e, string constant)
     {
         var part = asked.Circuit.Sheet.Parts.FirstOrDefault(p => p.Designator == asked.Parts.OfElement(e)) as OpAmpPart;
-        return part?.Device.Law.TryGetValue("en", out var volts) == true ? volts : null;
+        return part?.Device.Law.TryGetValue(constant, out var value) == true ? value : null;
     }
 
     private List<NoiseSource> Sources()

@@ -1,5 +1,6 @@
 using Slowglow.Circuits.Models.Diode;
 using Slowglow.Circuits.Models.OpAmp;
+using Slowglow.Circuits.Models.Regulator;
 using Slowglow.Circuits.Models.Transistor;
 using Slowglow.Circuits.Models.Valve;
 
@@ -20,6 +21,12 @@ internal static class WorkingRange
     /// <summary>Argument of the op-amp's tanh: 0.96 of the swing it has.</summary>
     private const double NearLimit = 2;
 
+    /// <summary>Share of the most current that a limit lets through.</summary>
+    private const double NearMost = 0.9;
+
+    /// <summary>A regulator this far below its resting volts has let go of them.</summary>
+    private const double LetGo = 0.95;
+
     /// <summary>A diode conducts enough to matter.</summary>
     private const double DiodeAmps = 20e-6;
 
@@ -33,6 +40,7 @@ internal static class WorkingRange
             BjtLaw => Bipolar(now, rest),
             FieldEffectLaw => FieldEffect(now, rest),
             OpAmpLaw => OpAmp(now),
+            RegulatorLaw => Regulator(now, rest),
             DiodeLaw => Math.Abs(now.Amps[0]) > DiodeAmps && Math.Abs(rest.Amps[0]) < DiodeAmps / 4
                 ? ClippingKind.Conducts
                 : null,
@@ -72,8 +80,16 @@ internal static class WorkingRange
         var half = 0.5 * (now.Volts[3] - Constant(OpAmpLaw.Constant.RoomHigh) - Constant(OpAmpLaw.Constant.RoomLow));
         var difference = now.Volts[0] - now.Volts[1] + Constant(OpAmpLaw.Constant.OffsetVolts);
         var argument = Constant(OpAmpLaw.Constant.Gain) * difference / Math.Max(half, 1e-3);
-        return argument > NearLimit ? ClippingKind.PositiveLimit
+        return Math.Abs(now.Amps[2]) > NearMost * Constant(OpAmpLaw.Constant.LimitAmps) ? ClippingKind.CurrentLimit
+            : argument > NearLimit ? ClippingKind.PositiveLimit
             : argument < -NearLimit ? ClippingKind.NegativeLimit
             : null;
     }
+
+    /// <summary>Its limit is no cause while it still holds its volts: then it only charges a capacitor.</summary>
+    private static ClippingKind? Regulator(ElementAtRest now, ElementAtRest rest) =>
+        Math.Abs(now.Amps[1]) > NearMost * now.Constant((int)RegulatorLaw.Constant.LimitAmps)
+        && Math.Abs(now.Volts[1]) < LetGo * Math.Abs(rest.Volts[1])
+            ? ClippingKind.CurrentLimit
+            : null;
 }

@@ -18,6 +18,7 @@ internal sealed record ChannelJson(
     IReadOnlyList<ImpedanceJson> OutputImpedance,
     IReadOnlyList<HarmonicsJson> Harmonics,
     IReadOnlyList<ClipJson> ClipsFirst,
+    SlewJson? FullOutput,
     HumJson? HumCauses,
     NoiseJson? Noise,
     LoopJson? Loop
@@ -39,6 +40,7 @@ internal sealed record ChannelJson(
             [.. more.Output.Select(ImpedanceJson.From)],
             [.. more.Harmonics.Select(HarmonicsJson.From)],
             [.. more.ClipsFirst.Select(ClipJson.From)],
+            SlewJson.From(more.Slews),
             HumJson.From(more.Hum),
             NoiseJson.From(more.Noise),
             LoopJson.From(more.Loop)

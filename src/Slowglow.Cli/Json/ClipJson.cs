@@ -17,6 +17,8 @@ internal sealed record ClipJson(string Part, string Element, string How, double 
             ClippingKind.PositiveLimit => "positive limit",
             ClippingKind.NegativeLimit => "negative limit",
             ClippingKind.Conducts => "conducts",
+            ClippingKind.CurrentLimit => "current limit",
+            ClippingKind.Slews => "slews",
             _ => "curvature",
         };
 }

@@ -14,6 +14,7 @@ internal sealed record HumJson(double Main, double Twice, IReadOnlyList<HumCause
                 [
                     .. h.Causes.Select(c => new HumCauseJson(
                         c.Net.Length > 0 ? c.Net : null,
+                        c.Heater.Length > 0 ? c.Heater : null,
                         c.RippleVolts,
                         c.OutputVolts,
                         c.MainVolts,

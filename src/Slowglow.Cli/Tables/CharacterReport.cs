@@ -30,6 +30,7 @@ internal static class CharacterReport
         Line(table, "Input impedance, 1 kHz", channel, healthy, c => CharacterWords.Ohms(c.Input));
         Line(table, "Output impedance, 1 kHz", channel, healthy, c => CharacterWords.Ohms(c.Output));
         Line(table, "Clean until", channel, healthy, c => CharacterWords.Clips(c.ClipsFirst));
+        Line(table, "Full output up to", channel, healthy, c => CharacterWords.FullOutput(c.Slews));
         Line(table, "Noise, 20 Hz to 20 kHz", channel, healthy, c => Figures.Say(c.Noise?.Volts ?? double.NaN, "V", 2));
         Line(table, "  below the level by", channel, healthy, c => CharacterWords.Decibels(c.Noise?.SignalToNoiseDecibels));
         Line(table, "Feedback", channel, healthy, c => CharacterWords.Loop(c.Loop));
@@ -113,7 +114,7 @@ internal static class CharacterReport
         foreach (var cause in hum.Causes.Where(c => c.OutputVolts >= LeastShare * hum.Volts))
         {
             table.Row(
-                cause.Net.Length > 0 ? cause.Net : "heaters, windings, wiring",
+                CharacterWords.Way(cause),
                 Figures.Say(cause.RippleVolts, "V", 2),
                 Figures.Say(cause.OutputVolts, "V", 2),
                 Figures.Say(cause.MainVolts, "V", 2),

@@ -29,6 +29,16 @@ internal static class CharacterWords
 
     public static string Clips(IReadOnlyList<ClippingCause> causes) => causes.Count == 0 ? None : causes[0].Words;
 
+    /// <summary>"41 kHz, then U1 section 1 slews".</summary>
+    public static string FullOutput(SlewLimit? slews) =>
+        slews is null ? None : $"{Figures.Say(slews.Hertz, "Hz", 2)}, then {slews.Element} slews";
+
+    /// <summary>"HT1", "heater of V1".</summary>
+    public static string Way(HumCause cause) =>
+        cause.Net.Length > 0 ? cause.Net
+        : cause.Heater.Length > 0 ? $"heater of {cause.Heater}"
+        : "windings, wiring";
+
     /// <summary>"-3.0 dB".</summary>
     public static string Decibels(double? value) =>
         value is { } dB && double.IsFinite(dB)

@@ -40,7 +40,15 @@ public static class DeviceCheck
             }
         }
 
-        foreach (var stray in device.Law.Keys.Except(LawConstants.Of(device.Kind)))
+        foreach (var besides in LawConstants.Besides(device.Kind).Where(device.Law.ContainsKey))
+        {
+            if (!LawConstants.IsSensible(besides, device.Law[besides]))
+            {
+                yield return $"the constant {besides} cannot be {device.Law[besides].ToString(CultureInfo.InvariantCulture)}";
+            }
+        }
+
+        foreach (var stray in device.Law.Keys.Except(LawConstants.Of(device.Kind)).Except(LawConstants.Besides(device.Kind)))
         {
             yield return $"the law has no constant {stray}";
         }

@@ -21,6 +21,13 @@ public static class LawConstants
         [DeviceKind.Regulator] = ["polarity", "volts", "dropout", "limit", "iq", "rout"],
     };
 
+    private static readonly Dictionary<DeviceKind, string[]> Optional = new()
+    {
+        [DeviceKind.Triode] = ["cga", "cgk", "cak"],
+        [DeviceKind.Pentode] = ["cga", "cgk", "cak"],
+        [DeviceKind.OpAmp] = ["en", "corner"],
+    };
+
     // Everything else scales something and must be above zero.
     private static readonly HashSet<string> MayBeAnySign = ["polarity", "vct", "vto", "ib"];
 
@@ -39,6 +46,9 @@ public static class LawConstants
 
     /// <summary>Names of the constants that the kind's law needs.</summary>
     public static IReadOnlyList<string> Of(DeviceKind kind) => Needed[kind];
+
+    /// <summary>Names of the constants that the kind's law can take besides.</summary>
+    public static IReadOnlyList<string> Besides(DeviceKind kind) => Optional.GetValueOrDefault(kind, []);
 
     /// <summary>Whether a figure makes sense for that constant.</summary>
     internal static bool IsSensible(string constant, double value) =>

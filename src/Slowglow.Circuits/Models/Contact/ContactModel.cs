@@ -58,6 +58,12 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition, boo
 
     public override bool Follows => ofRelay;
 
+    /// <summary>Switch, jack or relay that moves it.</summary>
+    public string Of => part.SwitchName;
+
+    /// <summary>What a relay's contact last followed; null for one that moves no more.</summary>
+    public bool? HasPulledIn(double[] slots) => slots[stuck] > 0 ? null : slots[pulled] > 0;
+
     public override bool Follow(StressView view)
     {
         if (view.Slots[stuck] > 0)

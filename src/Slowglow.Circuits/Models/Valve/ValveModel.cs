@@ -16,6 +16,10 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
 
     /// <summary>Slot of the siemens between heater and cathode, by section.</summary>
     private readonly Dictionary<int, int> heaterLeaks = [];
+    private ValveCapacitances? capacitances;
+
+    /// <summary>Slots of the leaks from the heater's end to the cathodes, with the row of that end.</summary>
+    public IEnumerable<(int Slot, int HeaterRow)> HeaterLeaks => heaterLeaks.Values.Select(slot => (slot, heater!.End));
 
     protected override string[] Electrodes =>
         Device.Kind switch
@@ -80,6 +84,7 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
     public override void Build(CircuitBuilder builder)
     {
         base.Build(builder);
+        capacitances = new ValveCapacitances(builder, Device, Sections);
         heater = new HeaterInPlace(builder, Part, Device);
         if (heater is { IsDrawn: true, IsFilament: false })
         {
@@ -114,6 +119,7 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
 
         if (pulled)
         {
+            capacitances?.Remove(slots);
             heater?.Open(slots);
         }
         else if (setup.PowerOff)

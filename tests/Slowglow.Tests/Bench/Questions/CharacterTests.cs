@@ -25,8 +25,10 @@ public sealed class CharacterTests
         Assert.All(channels, c => Assert.Contains(c.ClipsFirst[0].Part, new[] { "V4", "V5" }));
         Assert.All(channels, c => Assert.Equal("HT0", c.Hum!.Causes[0].Net));
 
-        // A megohm from each input to ground, and an output impedance well below the loudspeaker's for the feedback.
-        Assert.All(channels, c => Assert.InRange(c.Input[1].Ohms, 0.95e6, 1.05e6));
+        // A megohm from each input to ground with the first valve's Miller capacitance across it (100 pF and more: 1.5 M at 1 kHz), and an
+        // output impedance well below the loudspeaker's for the feedback.
+        Assert.All(channels, c => Assert.InRange(c.Input[0].Ohms, 0.95e6, 1.05e6));
+        Assert.All(channels, c => Assert.InRange(c.Input[1].Ohms, 0.8e6, 0.95e6));
         Assert.All(channels, c => Assert.InRange(c.Output[1].Ohms, 0.5, 8));
         Assert.All(channels, c => Assert.Equal(20e3, c.Response!.Points[^1].Hertz));
     }

@@ -10,4 +10,8 @@ public sealed record DiagnosisResult(
     IReadOnlyList<UnderstoodWord> Complaint,
     IReadOnlyList<ReadingVerdict> Readings,
     string Summary
-);
+)
+{
+    /// <summary>A sentence for every contradiction or impossible figure in the evidence; beside one no suspect passes a half.</summary>
+    public IReadOnlyList<string> Doubts { get; init; } = [];
+}

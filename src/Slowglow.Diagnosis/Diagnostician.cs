@@ -40,7 +40,7 @@ public sealed class Diagnostician
             var setups = new Benches(knowledge);
             var benches = setups.Solve(setups.On(evidence.Setups), plausible, likely, progress, cancel);
             var cures = new CureGroups(knowledge, posterior, benches).Cures;
-            var next = new ReadingChoice(knowledge, posterior, cures, plausible, evidence).Best(benches);
+            var next = new ReadingChoice(knowledge, posterior, cures, plausible, evidence.Setups).Best(benches);
             return Result(evidence, posterior, cures, next, cancel);
         }
     }
@@ -64,9 +64,12 @@ public sealed class Diagnostician
             next,
             causes,
             [.. posterior.Heard.Select(w => Understood(posterior, w))],
-            Verdicts.Of(posterior, evidence.Readings),
-            SummaryLine.Say(suspects, healthy, none, next, evidence.Readings.Count)
-        );
+            Verdicts.Of(posterior),
+            SummaryLine.Say(suspects, healthy, none, next, posterior.Sifted.Weighed.Count, posterior.Sifted.Doubts)
+        )
+        {
+            Doubts = posterior.Sifted.Doubts,
+        };
     }
 
     private static UnderstoodWord Understood(Posterior posterior, Heard word) =>

@@ -114,7 +114,7 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
             };
         }
 
-        foreach (var reading in unit.Readings.Readings)
+        foreach (var reading in unit.Readings.Readings.DistinctBy(r => r.Place))
         {
             yield return new ReadingTaken
             {

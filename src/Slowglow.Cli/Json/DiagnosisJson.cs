@@ -14,6 +14,7 @@ internal sealed record DiagnosisJson(
     string Summary,
     IReadOnlyList<UnderstoodWord> Complaint,
     IReadOnlyList<VerdictJson> Readings,
+    IReadOnlyList<string> Doubts,
     IReadOnlyList<FindingJson> Findings
 )
 {
@@ -27,6 +28,7 @@ internal sealed record DiagnosisJson(
             result.Summary,
             result.Complaint,
             [.. result.Readings.Select(r => VerdictJson.From(r, diagnosed.Setups))],
+            result.Doubts,
             [.. findings.Select(FindingJson.From)]
         );
 }

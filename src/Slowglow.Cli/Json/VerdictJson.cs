@@ -4,7 +4,7 @@ using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Cli.Json;
 
-/// <summary>A reading beside what belongs there. Value is null and overload true when the meter showed overload.</summary>
+/// <summary>A reading beside what belongs there. Value is null and overload true when the meter showed overload; Said is what was said instead of a plain figure.</summary>
 internal sealed record VerdictJson(
     string Where,
     string Kind,
@@ -15,7 +15,8 @@ internal sealed record VerdictJson(
     double Low,
     double High,
     string Unit,
-    string Word
+    string Word,
+    string? Said
 )
 {
     public static VerdictJson From(ReadingVerdict v, IReadOnlyList<Setup> known) =>
@@ -29,6 +30,7 @@ internal sealed record VerdictJson(
             v.Low,
             v.High,
             v.Reading.Probe.Unit,
-            v.Word
+            v.Word,
+            v.Reading.Shown
         );
 }

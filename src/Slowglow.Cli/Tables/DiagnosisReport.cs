@@ -1,7 +1,6 @@
 using Slowglow.Circuits;
 using Slowglow.Diagnosis;
 using Slowglow.Sheets;
-using Slowglow.Sheets.Readings;
 using Spectre.Console;
 
 namespace Slowglow.Cli.Tables;
@@ -65,7 +64,7 @@ internal static class DiagnosisReport
                 probe.Where,
                 probe.KindText,
                 verdict.Reading.Setup.Name,
-                verdict.Reading.Said == MeterSaid.Overload ? "OL" : Figures.Say(verdict.Reading.Value, unit),
+                verdict.Reading.Shown ?? Figures.Say(verdict.Reading.Value, unit),
                 Figures.Say(verdict.Nominal, unit),
                 Figures.Band(verdict.Low, verdict.High, unit),
                 verdict.Word

@@ -6,7 +6,7 @@ namespace Slowglow.Diagnosis.Complaints;
 /// <summary>For what worlds cannot compute: how likely a faulty part of a kind is to earn a word, from practice.csv.</summary>
 internal sealed class PracticeWeights
 {
-    private const double Otherwise = 0.12;
+    public const double Otherwise = 0.12;
     private readonly Dictionary<(Descriptor, PartKind), double> chances = [];
 
     private PracticeWeights()

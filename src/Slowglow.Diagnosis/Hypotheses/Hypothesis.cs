@@ -12,6 +12,9 @@ internal sealed record Hypothesis(IReadOnlyList<Fault> Faults, double Prior, str
 {
     public bool IsHealthy => Faults.Count == 0;
 
+    /// <summary>Index of the fault without the fuse that it blew; null for every other story.</summary>
+    public int? Cause { get; init; }
+
     /// <summary>Indices of the two single faults that are at work together; null for every other story.</summary>
     public (int First, int Second)? Members { get; init; }
 

@@ -24,6 +24,9 @@ internal sealed class HypothesisList
 
     public Hypothesis this[int index] => all[index];
 
+    /// <summary>The story as it was before a fuse blew: the cause alone.</summary>
+    public int BeforeTheFuse(int index) => all[index].Cause ?? index;
+
     public IReadOnlyList<Fault> FaultsOf(int index) => all[index].Faults;
 
     /// <summary>The story of two single faults at once, made at the first call. Its prior is the one given then.</summary>
@@ -63,7 +66,7 @@ internal sealed class HypothesisList
         foreach (var b in blown)
         {
             var pair = new[] { faults[b.Cause], new Fault(b.Fuse, "", FailureMode.Open) };
-            list.Add(new(pair, masses[b.Cause] * share * b.Chance, b.Fuse, -1, -1));
+            list.Add(new(pair, masses[b.Cause] * share * b.Chance, b.Fuse, -1, -1) { Cause = b.Cause + 1 });
         }
         return new HypothesisList(list);
     }

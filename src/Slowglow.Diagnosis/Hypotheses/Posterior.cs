@@ -1,5 +1,7 @@
 using Slowglow.Diagnosis.Complaints;
+using Slowglow.Diagnosis.Doubts;
 using Slowglow.Diagnosis.Likelihood;
+using Slowglow.Diagnosis.Looks;
 
 namespace Slowglow.Diagnosis.Hypotheses;
 
@@ -9,13 +11,18 @@ namespace Slowglow.Diagnosis.Hypotheses;
 /// <param name="Fits">By hypothesis; null for those ruled out early.</param>
 /// <param name="Readings">The readings in the order they were weighed.</param>
 /// <param name="Heard">What was understood of the complaint.</param>
+/// <param name="Complaint">How likely stories make it.</param>
+/// <param name="Sifted">All that was read, sorted.</param>
+/// <param name="Looks">How likely stories make what was seen.</param>
 internal sealed record Posterior(
     double[] Of,
     double None,
     Fit?[] Fits,
     ReadingSet Readings,
     IReadOnlyList<Heard> Heard,
-    ComplaintEvidence Complaint
+    ComplaintEvidence Complaint,
+    Sifted Sifted,
+    LookEvidence Looks
 )
 {
     /// <summary>Hypotheses likelier than a bound, likeliest first.</summary>

@@ -1,5 +1,7 @@
 using Slowglow.Diagnosis.Complaints;
+using Slowglow.Diagnosis.Doubts;
 using Slowglow.Diagnosis.Likelihood;
+using Slowglow.Diagnosis.Looks;
 using Slowglow.Diagnosis.Source;
 using Slowglow.Sheets.Readings;
 
@@ -14,7 +16,28 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
     /// <summary>A story this many nats behind the best is hopeless: odds of a million and a half to one.</summary>
     private const double Hopeless = 14;
 
+    /// <summary>Least share of none-of-these where the evidence contradicts itself.</summary>
+    private const double Contradicted = 0.5;
+
     public Posterior Weigh(Evidence evidence)
+    {
+        var sifted = new Sifting(knowledge, progress, cancel).Of(evidence.Readings);
+        var posterior = Weigh(evidence.Complaint, sifted);
+        return sifted.Doubts.Count == 0 ? posterior : Humbled(posterior);
+    }
+
+    /// <summary>Beside a contradiction nothing is certain: none-of-these holds half at least.</summary>
+    private static Posterior Humbled(Posterior posterior)
+    {
+        if (posterior.None >= Contradicted)
+        {
+            return posterior;
+        }
+        var share = (1 - Contradicted) / (1 - posterior.None);
+        return posterior with { Of = Array.ConvertAll(posterior.Of, p => p * share), None = Contradicted };
+    }
+
+    private Posterior Weigh(string? words, Sifted sifted)
     {
         var list = knowledge.Hypotheses;
         var logs = new double[list.WithoutPairs];
@@ -25,20 +48,26 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         var prior = (double[])logs.Clone();
         var fits = new Fit?[list.WithoutPairs];
         var readings = new ReadingSet([], [], knowledge.Answers.Reach);
-        foreach (var taken in Stages(evidence.Readings))
+        foreach (var taken in Stages(sifted.Weighed))
         {
             readings = SetOf(taken, Surviving(logs));
             Fit(readings, Surviving(logs), fits, prior, logs);
         }
-        if (evidence.Readings.Count == 0)
+        if (sifted.Weighed.Count == 0)
         {
             Fit(readings, Surviving(logs), fits, prior, logs);
         }
-        var heard = new ComplaintReader(new ChannelWords(knowledge.Source.Sheet.Signals)).Read(evidence.Complaint);
+        var looks = new LookEvidence(knowledge, sifted.Looks);
+        LookAt(looks, new(knowledge, sifted.Weighed), logs);
+        var heard = new ComplaintReader(new ChannelWords(knowledge.Source.Sheet.Signals)).Read(words);
         var complaint = Complain(heard, logs);
-        var none = Math.Log(HypothesisList.NonePrior) + readings.LogNone() + heard.Count * Math.Log(ComplaintEvidence.NoneChance);
+        var none =
+            Math.Log(HypothesisList.NonePrior)
+            + readings.LogNone()
+            + looks.LogNone
+            + heard.Count * Math.Log(ComplaintEvidence.NoneChance);
         var (of, pNone) = Normalise(logs, none);
-        var posterior = new Posterior(of, pNone, fits, readings, heard, complaint);
+        var posterior = new Posterior(of, pNone, fits, readings, heard, complaint, sifted, looks);
         return PairSearch.IsNeeded(posterior) ? WithPairs(posterior, logs, none) : posterior;
     }
 
@@ -74,10 +103,26 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         var bound = Math.Max(logs.Max(), none) - Hopeless;
         int[] alive = [.. pairs.Where(h => logs[h] > bound)];
         var members = alive.Select(h => knowledge.Hypotheses[h].Members!.Value).SelectMany(m => new[] { m.First, m.Second });
-        singles.Complaint.Ensure(singles.Heard, [.. members.Distinct()], progress, cancel);
+        int[] asked = [.. members.Distinct()];
+        singles.Complaint.Ensure(singles.Heard, asked, progress, cancel);
+        singles.Looks.Ensure(asked, progress, cancel);
+        var unsteady = new Unsteadiness(knowledge, singles.Sifted.Weighed);
         foreach (var h in pairs)
         {
-            logs[h] = logs[h] > bound ? logs[h] + singles.Complaint.Log(singles.Heard, h) : double.NegativeInfinity;
+            logs[h] =
+                logs[h] > bound
+                    ? logs[h] + singles.Complaint.Log(singles.Heard, h) + singles.Looks.Log(h) + unsteady.Log(h)
+                    : double.NegativeInfinity;
+        }
+    }
+
+    private void LookAt(LookEvidence looks, Unsteadiness unsteady, double[] logs)
+    {
+        var surviving = Surviving(logs);
+        looks.Ensure(surviving, progress, cancel);
+        foreach (var h in surviving)
+        {
+            logs[h] += looks.Log(h) + unsteady.Log(h);
         }
     }
 

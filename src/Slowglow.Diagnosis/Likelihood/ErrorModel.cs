@@ -40,7 +40,7 @@ internal static class ErrorModel
             _ => meter.DcError,
         };
 
-    private static double AbsoluteError(Probe probe) =>
+    public static double AbsoluteError(Probe probe) =>
         probe.Kind switch
         {
             ProbeKind.Dc => AbsoluteDcVolts,

@@ -47,7 +47,7 @@ internal sealed class Fit
         {
             return 0;
         }
-        if (readings.IsOverload(i))
+        if (!readings.IsFigure(i))
         {
             return Surprising(readings.LogAlone(i, column.Block.Alone(hypothesis, column.Index)));
         }

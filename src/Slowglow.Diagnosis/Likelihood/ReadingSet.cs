@@ -12,6 +12,7 @@ internal sealed class ReadingSet
 
     private readonly Reading[] readings;
     private readonly AnswerColumn[] columns;
+    private readonly Prediction[] healthy;
     private readonly Broad[] broads;
     private readonly double[] scaled;
 
@@ -20,6 +21,7 @@ internal sealed class ReadingSet
     {
         (this.readings, this.columns) = ([.. readings], [.. columns]);
         scaled = [.. readings.Select(r => Scale.Of(r.Probe).To(r.Value))];
+        healthy = [.. columns.Select(c => c.Block.Alone(0, c.Index))];
         broads = [.. columns.Select(c => new Broad(c.Probe, c.Block.Alone(0, c.Index), reach))];
     }
 
@@ -30,7 +32,8 @@ internal sealed class ReadingSet
 
     public double Scaled(int i) => scaled[i];
 
-    public bool IsOverload(int i) => readings[i].Said == MeterSaid.Overload || double.IsNaN(readings[i].Value);
+    /// <summary>True for a plain figure; everything else is an inequality or a word.</summary>
+    public bool IsFigure(int i) => readings[i].Said == MeterSaid.Value && !double.IsNaN(readings[i].Value);
 
     public Broad BroadOf(int i) => broads[i];
 
@@ -41,9 +44,9 @@ internal sealed class ReadingSet
         {
             return 0;
         }
-        if (IsOverload(i))
+        if (!IsFigure(i))
         {
-            return OverloadOdds.Log(readings[i].Probe, prediction, broads[i]);
+            return SaidOdds.Log(readings[i], prediction, healthy[i], broads[i]);
         }
         return prediction.HasFigure
             ? StudentT.LogDensity((scaled[i] - prediction.Mean) / prediction.Sd, prediction.Sd)
@@ -51,7 +54,8 @@ internal sealed class ReadingSet
     }
 
     /// <summary>Log probability of a reading to one that does not know.</summary>
-    public double LogUnknown(int i) => IsOverload(i) ? broads[i].LogOverload() : broads[i].LogDensity(scaled[i]);
+    public double LogUnknown(int i) =>
+        IsFigure(i) ? broads[i].LogDensity(scaled[i]) : SaidOdds.LogUnknown(readings[i], broads[i]);
 
     /// <summary>Log density of a figure under a hypothesis that has none to give.</summary>
     public double WithoutFigure(int i, AnswerKind kind)

@@ -23,14 +23,21 @@ internal sealed class ReadingChoice
     private readonly ReadingCost cost;
     private readonly HashSet<(string, string, string, ProbeKind)> read;
 
-    public ReadingChoice(Knowledge knowledge, Posterior posterior, IReadOnlyList<Cure> cures, int[] plausible, Evidence evidence)
+    public ReadingChoice(
+        Knowledge knowledge,
+        Posterior posterior,
+        IReadOnlyList<Cure> cures,
+        int[] plausible,
+        IReadOnlyList<Setup> setups
+    )
     {
         (this.knowledge, this.posterior, this.cures) = (knowledge, posterior, cures);
         active = ActiveOf(plausible);
-        var current = evidence.Readings.LastOrDefault()?.Setup ?? evidence.Setups.FirstOrDefault() ?? Setup.Default;
-        var generator = evidence.Readings.LastOrDefault()?.Probe.Kind == ProbeKind.Level;
+        var last = posterior.Sifted.All.LastOrDefault();
+        var current = last?.Setup ?? setups.FirstOrDefault() ?? Setup.Default;
+        var generator = last?.Probe.Kind == ProbeKind.Level;
         cost = new(knowledge.Source.Sheet, current, generator, ChanceOfOverload());
-        read = [.. evidence.Readings.Select(r => Key(r.Setup, r.Probe))];
+        read = [.. posterior.Sifted.Weighed.Select(r => Key(r.Setup, r.Probe))];
     }
 
     /// <summary>Best first; empty when nothing is worth its minutes.</summary>

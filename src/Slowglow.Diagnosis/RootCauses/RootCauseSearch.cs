@@ -36,9 +36,9 @@ internal sealed class RootCauseSearch(Knowledge knowledge)
         var h = cure.Hypotheses.First(i => knowledge.Hypotheses[i].Part == cure.Part);
         var story = knowledge.Hypotheses[h];
         var before = knowledge.Stresses.Of(0);
-        var worlds = story.BlownFuse is null ? h : CauseAlone(story);
+        // The world that blew the fuse is the one in which it was still whole.
         return knowledge
-            .Stresses.Of(worlds)
+            .Stresses.Of(knowledge.Hypotheses.BeforeTheFuse(h))
             .Values.Where(s => s.Part != cure.Part)
             .Select(s => (s.Part, Excess: Overstress.Of(s, before.GetValueOrDefault(s.Part))))
             .Where(v => v.Excess is not null)
@@ -49,21 +49,6 @@ internal sealed class RootCauseSearch(Knowledge knowledge)
                 cure.Part,
                 $"With {story.Faults[0]}, {v.Part} stands {v.Excess!.Words}: check it before the unit goes back to full mains."
             ));
-    }
-
-    /// <summary>The world that blew the fuse is the one in which it was still whole.</summary>
-    private int CauseAlone(Hypothesis story) => IndexOf(story.Faults[0]);
-
-    private int IndexOf(Fault fault)
-    {
-        for (var i = 0; i < knowledge.Source.Faults.Count; i++)
-        {
-            if (knowledge.Source.Faults[i] == fault)
-            {
-                return i + 1;
-            }
-        }
-        return 0;
     }
 
     private IEnumerable<RootCause> Causes(Cure cure)

@@ -2,6 +2,7 @@ using Slowglow.Circuits;
 using Slowglow.Diagnosis.Complaints;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Likelihood;
+using Slowglow.Diagnosis.Looks;
 using Slowglow.Quantities;
 using Slowglow.Sheets.Readings;
 
@@ -27,6 +28,7 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         {
             AddWord(hypothesis, word, explains, misfits);
         }
+        LookSentences.Add(posterior, hypothesis, explains, misfits);
         if (normal.Count > 0)
         {
             explains.Add($"It leaves {Listed(normal)} as measured, as in a healthy unit.");
@@ -43,7 +45,7 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         {
             return;
         }
-        var (z, zHealthy) = (Distance(reading, own), Distance(reading, healthy));
+        var (z, zHealthy) = (Distance(reading, own, healthy), Distance(reading, healthy, healthy));
         var place = ReadingWords.Place(reading, firstSetup);
         var (said, would) = (ReadingWords.Value(reading), ReadingWords.Value(reading.Probe, own));
         if (z > Beyond)
@@ -62,15 +64,15 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
     }
 
     /// <summary>In standard deviations; zero or very far where one side has no figure.</summary>
-    internal static double Distance(Reading reading, Prediction prediction)
+    internal static double Distance(Reading reading, Prediction prediction, Prediction healthy)
     {
-        var overload = reading.Said == MeterSaid.Overload;
         var open = prediction.Kind is AnswerKind.Overload or AnswerKind.Floating;
-        if (overload)
+        if (reading.Said != MeterSaid.Value)
         {
-            return open ? 0
-                : prediction.HasFigure ? 20
-                : 3;
+            var broad = new Broad(reading.Probe, healthy, 1);
+            return prediction.Kind == AnswerKind.Unsettled
+                ? 3
+                : OfWord(Math.Exp(SaidOdds.Log(reading, prediction, healthy, broad)));
         }
         if (!prediction.HasFigure)
         {
@@ -78,6 +80,12 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         }
         return Math.Abs(Scale.Of(reading.Probe).To(reading.Value) - prediction.Mean) / prediction.Sd;
     }
+
+    /// <summary>A word, an overload or a bound is near or far, nothing between.</summary>
+    private static double OfWord(double chance) =>
+        chance > 0.3 ? 0
+        : chance < 0.06 ? 20
+        : 3;
 
     private void AddFuse(int h, List<string> explains)
     {

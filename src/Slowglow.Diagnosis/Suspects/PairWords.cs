@@ -30,7 +30,11 @@ internal sealed class PairWords(Knowledge knowledge, Posterior posterior, string
             var column = posterior.Readings.Column(i);
             if (
                 column.Block.Has(single)
-                && Explainer.Distance(posterior.Readings[i], column.Block.Alone(single, column.Index)) > Explainer.Beyond
+                && Explainer.Distance(
+                    posterior.Readings[i],
+                    column.Block.Alone(single, column.Index),
+                    column.Block.Alone(0, column.Index)
+                ) > Explainer.Beyond
             )
             {
                 left.Add(ReadingWords.Place(posterior.Readings[i], firstSetup));

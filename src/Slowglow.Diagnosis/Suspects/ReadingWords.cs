@@ -14,7 +14,7 @@ internal static class ReadingWords
         + (reading.Probe.Kind == ProbeKind.Dc ? "" : $" ({reading.Probe.KindText})");
 
     public static string Value(Reading reading) =>
-        reading.Said == MeterSaid.Overload ? "overload" : Engineering.Format(reading.Value, reading.Probe.Unit);
+        reading.Said == MeterSaid.Overload ? "overload" : reading.Shown ?? Engineering.Format(reading.Value, reading.Probe.Unit);
 
     public static string Value(Probe probe, Prediction prediction) =>
         prediction.Kind switch

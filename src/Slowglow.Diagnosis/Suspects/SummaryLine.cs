@@ -14,6 +14,18 @@ internal static class SummaryLine
         double healthy,
         double none,
         IReadOnlyList<NextReading> next,
+        int readings,
+        IReadOnlyList<string> doubts
+    ) =>
+        doubts.Count == 0
+            ? Say(suspects, healthy, none, next, readings)
+            : $"{string.Join(" ", doubts)} Until that is settled: {Say(suspects, healthy, none, next, readings)}";
+
+    private static string Say(
+        IReadOnlyList<Suspect> suspects,
+        double healthy,
+        double none,
+        IReadOnlyList<NextReading> next,
         int readings
     )
     {

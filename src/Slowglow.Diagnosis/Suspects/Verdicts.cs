@@ -12,7 +12,7 @@ internal static class Verdicts
     private const double Far = 5;
 
     /// <summary>In the order the readings were given.</summary>
-    public static IReadOnlyList<ReadingVerdict> Of(Posterior posterior, IReadOnlyList<Reading> order)
+    public static IReadOnlyList<ReadingVerdict> Of(Posterior posterior)
     {
         var verdicts = new List<(Reading Reading, ReadingVerdict Verdict)>();
         for (var i = 0; i < posterior.Readings.Count; i++)
@@ -20,8 +20,26 @@ internal static class Verdicts
             var column = posterior.Readings.Column(i);
             verdicts.Add((posterior.Readings[i], Of(posterior.Readings[i], column.Block.Alone(0, column.Index))));
         }
-        return [.. order.Select(r => verdicts.First(v => ReferenceEquals(v.Reading, r)).Verdict)];
+        return
+        [
+            .. posterior.Sifted.All.Select(r =>
+                verdicts.FirstOrDefault(v => ReferenceEquals(v.Reading, r)).Verdict ?? Unweighed(posterior, r)
+            ),
+        ];
     }
+
+    private static ReadingVerdict Unweighed(Posterior posterior, Reading reading) =>
+        new(
+            reading,
+            double.NaN,
+            double.NaN,
+            double.NaN,
+            double.NaN,
+            reading.IsMistake ? "called a mistake"
+                : posterior.Sifted.Aside.Contains(reading, ReferenceEqualityComparer.Instance) ? "in doubt, not weighed"
+                : posterior.Looks.Chance(reading, 0) > 0.5 ? "as expected"
+                : "does not belong"
+        );
 
     private static ReadingVerdict Of(Reading reading, Prediction healthy)
     {
@@ -33,9 +51,9 @@ internal static class Verdicts
         var low = scale.From(healthy.Mean - Expected * healthy.Sd);
         var high = scale.From(healthy.Mean + Expected * healthy.Sd);
         var nominal = scale.From(healthy.Mean);
-        if (reading.Said == MeterSaid.Overload)
+        if (reading.Said != MeterSaid.Value)
         {
-            return new(reading, nominal, low, high, double.NaN, "far too high");
+            return new(reading, nominal, low, high, double.NaN, WordOf(reading, healthy));
         }
         var z = (scale.To(reading.Value) - healthy.Mean) / healthy.Sd;
         return new(reading, nominal, low, high, z, Word(z));
@@ -47,6 +65,18 @@ internal static class Verdicts
         : z > Far ? "far too high"
         : z < 0 ? "low"
         : "high";
+
+    private static string WordOf(Reading reading, Prediction healthy) =>
+        Explainer.Distance(reading, healthy, healthy) == 0
+            ? "as expected"
+            : reading.Said switch
+            {
+                MeterSaid.Overload or MeterSaid.Above => "far too high",
+                MeterSaid.Below => "far too low",
+                MeterSaid.NoSignal => "signal missing",
+                MeterSaid.WeakSignal => "signal weak",
+                _ => "does not belong",
+            };
 
     private static string WithoutFigure(Reading reading, AnswerKind kind)
     {

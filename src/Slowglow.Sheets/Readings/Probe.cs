@@ -19,13 +19,14 @@ public sealed record Probe(
     public const string Inlet = "MAINS";
     public bool IsInlet => Red == Inlet;
 
-    /// <summary>Unit of the answer: "V", "A" or "ohm".</summary>
+    /// <summary>Unit of the answer: "V", "A" or "ohm"; empty for a look.</summary>
     public string Unit =>
         IsInlet ? "A"
         : Kind == ProbeKind.Ohm ? "ohm"
+        : Kind == ProbeKind.Look ? ""
         : "V";
 
-    /// <summary>"dc", "ac", "ripple", "ohm", "diode" or a frequency such as "1kHz", as in readings and JSON.</summary>
+    /// <summary>"dc", "ac", "ripple", "ohm", "diode", "look" or a frequency such as "1kHz", as in readings and JSON.</summary>
     public string KindText =>
         Kind switch
         {
@@ -33,6 +34,7 @@ public sealed record Probe(
             ProbeKind.Ac => SaidAsRipple ? "ripple" : "ac",
             ProbeKind.Ohm => "ohm",
             ProbeKind.Diode => "diode",
+            ProbeKind.Look => "look",
             _ => Quantities.Engineering.Format(Frequency, "Hz", 6).Replace(" ", "", StringComparison.Ordinal),
         };
 }

@@ -16,4 +16,7 @@ public enum ProbeKind
 
     /// <summary>Volts rms at a frequency, with the sheet's input level applied.</summary>
     Level,
+
+    /// <summary>No meter at all: how a part looks, smells or feels.</summary>
+    Look,
 }

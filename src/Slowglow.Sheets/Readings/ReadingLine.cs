@@ -5,25 +5,50 @@ using Slowglow.Sheets.Yaml;
 
 namespace Slowglow.Sheets.Readings;
 
-/// <summary>Reads <c>WHERE = VALUE [KIND] [on SETUP] [meter CLASS]</c>.</summary>
+/// <summary>
+/// Reads <c>WHERE = VALUE [KIND] [on SETUP] [meter CLASS]</c>, bounds (<c>WHERE &gt; VALUE</c>), and hands tracer's notes and looks on.
+/// </summary>
 internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, FindingList findings)
 {
     private const string Form = "write WHERE = VALUE, e.g. V1.6 = 62 V, HT1 = 6 V ripple, R5 = 100k ohm on cold";
 
     internal Reading? Read(YamlScalar text)
     {
-        var at = text.Text.IndexOf('=', StringComparison.Ordinal);
-        if (at < 0)
+        var (line, called) = MistakeWord.Cut(text);
+        var sign = BoundSign.In(line.Text);
+        var read = sign.At < 0 ? WithoutSign(line, text.Text) : Figure(line, sign, text.Text);
+        return called ? Mistaken(read) : read;
+    }
+
+    private static Reading? Mistaken(Reading? read) =>
+        read is null ? null : read with { IsMistake = true, Also = Mistaken(read.Also) };
+
+    /// <summary>A tracer's note or a look; an error when it is neither.</summary>
+    private Reading? WithoutSign(YamlScalar line, string whole)
+    {
+        var words = WordSplitter.Split(line);
+        if (TracerLine.IsOne(words))
         {
-            findings.Error(text.Place, $"'{text.Text}' has no '='", Form);
-            return null;
+            return new TracerLine(sheet, setups, findings).Read(words, whole, line.Place);
         }
 
-        var where = WordSplitter.Split(new YamlScalar(text.Text[..at], text.Place, text.OneLine));
+        var look = new LookLine(sheet, setups, findings);
+        if (look.IsOne(words))
+        {
+            return look.Read(words, whole, line.Place);
+        }
+
+        findings.Error(line.Place, $"'{line.Text}' has no '='", Form);
+        return null;
+    }
+
+    private Reading? Figure(YamlScalar text, BoundSign sign, string whole)
+    {
+        var where = WordSplitter.Split(new YamlScalar(text.Text[..sign.At], text.Place, text.OneLine));
         var said = WordSplitter.JoinUnits(
-            WordSplitter.Split(new YamlScalar(text.Text[(at + 1)..], text.At(at + 1), text.OneLine))
+            WordSplitter.Split(new YamlScalar(text.Text[sign.ValueAt..], text.At(sign.ValueAt), text.OneLine))
         );
-        var words = new ReadingWords();
+        var words = new ReadingWords { Bound = sign.Bound };
         words.Take(where, false, findings);
         var place = new ProbePlace(sheet, findings).Read(where, text.Place);
         words.Take(said, true, findings);
@@ -34,7 +59,7 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
             return null;
         }
 
-        return Whole(text, place, words, setup, meter);
+        return Whole(text, place, words, setup, meter) is { } reading ? reading with { Text = whole } : null;
     }
 
     internal Probe? ReadProbe(YamlScalar text)
@@ -65,7 +90,7 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
     {
         if (words.Value is not { } value)
         {
-            if (!words.Overload)
+            if (!words.Overload && !words.Unstable)
             {
                 findings.Error(text.Place, $"'{text.Text}' has no figure after the '='", Form);
                 return null;
@@ -82,8 +107,7 @@ internal sealed class ReadingLine(Sheet sheet, IReadOnlyList<Setup> setups, Find
             return null;
         }
 
-        var said = words.Overload ? MeterSaid.Overload : MeterSaid.Value;
-        return new Reading(probe, setup, said, value.Value, meter, text.Text, text.Place);
+        return new Reading(probe, setup, words.Said, value.Value, meter, text.Text, text.Place);
     }
 
     private Setup? SetupOf(Word? word)

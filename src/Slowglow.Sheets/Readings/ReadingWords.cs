@@ -9,6 +9,15 @@ internal sealed class ReadingWords
     internal Quantity? Value { get; private set; }
     internal Place ValuePlace { get; private set; }
     internal bool Overload { get; private set; }
+    internal bool Unstable { get; private set; }
+
+    /// <summary>Above or below, when the figure only bounds.</summary>
+    internal MeterSaid? Bound { get; init; }
+
+    internal MeterSaid Said =>
+        Overload ? MeterSaid.Overload
+        : Unstable ? MeterSaid.Unstable
+        : Bound ?? MeterSaid.Value;
     internal ProbeKind? Kind { get; private set; }
     internal bool Ripple { get; private set; }
     internal double Frequency { get; private set; }
@@ -34,7 +43,7 @@ internal sealed class ReadingWords
                     findings.Error(
                         words[i].Place,
                         $"'{words[i].Text}' is not understood in a reading",
-                        "after the '=' come the figure, then dc, ac, ripple, ohm, diode or a frequency, then on SETUP and meter CLASS"
+                        "after the '=' come the figure (or OL, unstable, > or < before it), then dc, ac, ripple, ohm, diode or a frequency, then on SETUP and meter CLASS"
                     );
                     IsBroken = true;
                     taken = 1;
@@ -87,6 +96,22 @@ internal sealed class ReadingWords
     private int TakeNamed(List<Word> words, int at, FindingList findings)
     {
         var text = words[at].Text;
+        if (
+            text.ToLowerInvariant()
+            is "unstable"
+                or "unsteady"
+                or "wandering"
+                or "wanders"
+                or "drifting"
+                or "drifts"
+                or "jumping"
+                or "jumps"
+        )
+        {
+            Unstable = true;
+            return 1;
+        }
+
         if (text is not ("on" or "meter"))
         {
             return 0;

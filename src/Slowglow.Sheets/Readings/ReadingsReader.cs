@@ -16,7 +16,7 @@ public static class ReadingsReader
         return new Parsed<ReadingsDocument>(document, findings.InOrder());
     }
 
-    /// <summary>Reads one line such as <c>V1.6 = 62 V on slow</c>; the first setup is the default.</summary>
+    /// <summary>Reads one line such as <c>V1.6 = 62 V on slow</c>; the first setup is the default. A line that names several places gives the first, with the rest behind it.</summary>
     public static Parsed<Reading> ReadLine(string line, Sheet sheet, IReadOnlyList<Setup> setups)
     {
         var findings = new FindingList();

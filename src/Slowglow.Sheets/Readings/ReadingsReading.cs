@@ -17,7 +17,7 @@ internal sealed class ReadingsReading(Sheet sheet, FindingList findings)
         {
             if (Line(item, line) is { } reading)
             {
-                readings.Add(reading);
+                readings.AddRange(reading.Each());
             }
         }
 
@@ -60,6 +60,8 @@ internal sealed class ReadingsReading(Sheet sheet, FindingList findings)
         {
             case YamlScalar { Text.Length: > 0 } text:
                 return line.Read(text);
+            case YamlMap { Entries: [{ Key.Text: "mistake", Value: YamlScalar { Text.Length: > 0 } withdrawn }] }:
+                return line.Read(withdrawn) is { } read ? read with { IsMistake = true, Text = "mistake: " + read.Text } : null;
             case YamlMap { Entries: [{ Value: YamlScalar value } only] }:
                 findings.Error(
                     item.Place,

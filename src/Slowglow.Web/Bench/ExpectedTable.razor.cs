@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Components;
-using Slowglow.Sheets.Readings;
 using Slowglow.Web.Bench.Words;
 using Slowglow.Web.Desks;
 
@@ -35,7 +34,7 @@ public sealed partial class ExpectedTable
     private static string Band(PointRow row) => row.IsNothing ? "under 5 mV" : Figures.Band(row.Low, row.High, row.Probe.Unit);
 
     private static string Said(PointRow row) =>
-        row.Measured!.Reading.Said == MeterSaid.Overload ? "OL" : Figures.Value(row.Measured.Reading.Value, row.Probe.Unit, 4);
+        row.Measured!.Reading.Shown ?? Figures.Value(row.Measured.Reading.Value, row.Probe.Unit, 4);
 
     private Task WithdrawAsync(PointRow row) => WithdrawReading.RunAsync(Picture.Job!.Job.Number, row.Measured!.Sequence);
 }

@@ -63,7 +63,10 @@ public sealed class Diagnostician
             none,
             next,
             causes,
-            [.. posterior.Heard.Select(w => Understood(posterior, w))],
+            [
+                .. posterior.Heard.Select(w => Understood(posterior, w)),
+                .. posterior.PassedOver.Select(w => new UnderstoodWord(w, "", null, false)),
+            ],
             Verdicts.Of(posterior),
             SummaryLine.Say(suspects, healthy, none, next, posterior.Sifted.Weighed.Count, posterior.Sifted.Doubts)
         )
@@ -75,7 +78,7 @@ public sealed class Diagnostician
     private static UnderstoodWord Understood(Posterior posterior, Heard word) =>
         new(
             word.Words,
-            (word.Denied ? "no " : "") + Descriptors.Say(word.Descriptor),
+            (word.Denied ? "no " : "") + Descriptors.Say(word.Descriptor) + word.Setting,
             word.Channel,
             posterior.Complaint.IsComputed(word)
         );

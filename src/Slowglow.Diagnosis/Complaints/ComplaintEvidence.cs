@@ -1,10 +1,14 @@
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Answers;
 using Slowglow.Diagnosis.Hypotheses;
+using Slowglow.Diagnosis.Likelihood;
 using Slowglow.Diagnosis.Priors;
+using Slowglow.Diagnosis.Source;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Valve;
+using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Diagnosis.Complaints;
 
@@ -13,7 +17,9 @@ internal sealed class ComplaintEvidence(
     Sheet sheet,
     HypothesisList hypotheses,
     SymptomStore symptoms,
+    TraitStore traits,
     StressStore stresses,
+    AnswerStore answers,
     PriorMasses masses
 )
 {
@@ -22,6 +28,9 @@ internal sealed class ComplaintEvidence(
 
     /// <summary>A valve this far over its anode limit shows it.</summary>
     private const double GlowRatio = 1.4;
+
+    /// <summary>A part this far over its watts smokes.</summary>
+    private const double SmokeRatio = 3;
 
     private readonly string[] channels = [.. sheet.Signals.Select(s => s.Name)];
     private readonly HashSet<string> valves = [.. sheet.Parts.OfType<ValvePart>().Select(v => v.Designator)];
@@ -49,10 +58,33 @@ internal sealed class ComplaintEvidence(
         {
             foreach (var channel in ChannelsOf(word))
             {
-                symptoms.Ensure(channel, word.VolumeDown, wanted, progress, cancel);
+                symptoms.Ensure(channel, word, wanted, progress, cancel);
             }
         }
+        foreach (var word in heard)
+        {
+            EnsureMore(word, wanted, progress, cancel);
+        }
     }
+
+    /// <summary>Traits of the sound, and the inlet current of a unit that is said to be dead.</summary>
+    private void EnsureMore(Heard word, IReadOnlyList<int> wanted, IProgress<double>? progress, CancellationToken cancel)
+    {
+        if (TraitOdds.Of(word.Descriptor) is { } trait)
+        {
+            foreach (var channel in ChannelsOf(word))
+            {
+                traits.Ensure(word, channel, symptoms.SetupOf(channel, word), trait, wanted, progress, cancel);
+            }
+        }
+        if (word.Descriptor == Descriptor.NoPower)
+        {
+            Inlet.Block.Ensure(wanted.Append(0), progress, cancel);
+        }
+    }
+
+    private AnswerColumn Inlet =>
+        answers.ColumnOf(Setup.Default, new(Probe.Inlet, Probe.Inlet, NetTable.Ground, ProbeKind.Ac), MeterClass.Handheld);
 
     /// <summary>Log probability of all the words under a hypothesis.</summary>
     public double Log(IReadOnlyList<Heard> heard, int hypothesis) => heard.Sum(w => Math.Log(Chance(w, hypothesis)));
@@ -76,6 +108,9 @@ internal sealed class ComplaintEvidence(
         {
             Descriptor.BlowsFuse => OfFuse(word, hypothesis),
             Descriptor.RedGlow => OfGlow(hypothesis),
+            Descriptor.Smoke => OfSmoke(hypothesis),
+            Descriptor.NoPower => OfNoPower(hypothesis),
+            Descriptor.Noise or Descriptor.Squeal => OfTrait(word, hypothesis),
             _ => OfPractice(word.Descriptor, hypothesis),
         };
         return word.Denied ? 1 - said : said;
@@ -87,17 +122,80 @@ internal sealed class ComplaintEvidence(
             ? Sounds(word, Chance(word, first) > Chance(word, second) ? first : second)
         : !Descriptors.IsOfSignal(word.Descriptor) || channels.Length == 0 ? null
         : ChannelsOf(word)
-            .Select(c => (c, symptoms.Of(c, word.VolumeDown, hypothesis)))
+            .Select(c => (c, symptoms.Of(c, word, hypothesis)))
             .MaxBy(p => SymptomOdds.Of(word.Descriptor, p.Item2));
 
     private double OfSignal(Heard word, int hypothesis)
     {
-        var chances = ChannelsOf(word).Select(c => SymptomOdds.Of(word.Descriptor, symptoms.Of(c, word.VolumeDown, hypothesis)));
+        var chances = ChannelsOf(word).Select(c => OfChannel(word, c, hypothesis));
         if (word.Descriptor == Descriptor.Fine)
         {
             return chances.Min();
         }
         return word.Denied ? 1 - chances.Max() : chances.Max();
+    }
+
+    private double OfChannel(Heard word, string channel, int hypothesis)
+    {
+        var plain = SymptomOdds.Of(word.Descriptor, symptoms.Of(channel, word, hypothesis));
+        if (
+            TraitOdds.Of(word.Descriptor) is not { } trait
+            || traits.Of(word, channel, trait, hypothesis) is not { } now
+            || traits.Of(word, channel, trait, 0) is not { } healthy
+        )
+        {
+            return plain;
+        }
+        return trait == Trait.HumTones
+            ? Math.Max(0.03, plain * TraitOdds.Tone(word.Descriptor, now))
+            : TraitOdds.Chance(word.Descriptor, now, healthy) ?? plain;
+    }
+
+    /// <summary>Noise and squeal: what the world shows, or what parts of this kind are known for, whichever is more.</summary>
+    private double OfTrait(Heard word, int hypothesis)
+    {
+        var trait = TraitOdds.Of(word.Descriptor)!.Value;
+        var computed = ChannelsOf(word)
+            .Select(c =>
+                traits.Of(word, c, trait, hypothesis) is { } now && traits.Of(word, c, trait, 0) is { } healthy
+                    ? TraitOdds.Chance(word.Descriptor, now, healthy) ?? 0
+                    : 0
+            )
+            .DefaultIfEmpty(0)
+            .Max();
+        return Math.Max(computed, OfPractice(word.Descriptor, hypothesis));
+    }
+
+    /// <summary>Something far over its watts.</summary>
+    private double OfSmoke(int hypothesis)
+    {
+        var healthy = stresses.Of(0);
+        var worst = stresses
+            .Of(hypotheses.BeforeTheFuse(hypothesis))
+            .Values.Where(s => !double.IsNaN(s.WattsRatio))
+            .Select(s => s.WattsRatio - Math.Max(0, healthy.GetValueOrDefault(s.Part)?.WattsRatio - 1 ?? 0))
+            .DefaultIfEmpty(0)
+            .Max();
+        return 0.03 + 0.9 / (1 + Math.Exp(-(worst - SmokeRatio) / 0.5));
+    }
+
+    /// <summary>A unit that draws nothing from the mains shows no light.</summary>
+    private double OfNoPower(int hypothesis)
+    {
+        var column = Inlet;
+        var practice = OfPractice(Descriptor.NoPower, hypothesis);
+        if (!column.Block.Has(hypothesis))
+        {
+            return practice;
+        }
+        var (now, healthy) = (column.Block.Alone(hypothesis, column.Index), column.Block.Alone(0, column.Index));
+        if (!now.HasFigure || !healthy.HasFigure)
+        {
+            return practice;
+        }
+        var scale = Scale.Of(column.Probe);
+        var share = scale.From(now.Mean) / Math.Max(scale.From(healthy.Mean), 1e-4);
+        return 0.04 + 0.9 / (1 + Math.Exp((share - 0.25) / 0.06));
     }
 
     private IEnumerable<string> ChannelsOf(Heard word) => word.Channel is null ? channels : [word.Channel];

@@ -1,7 +1,7 @@
 namespace Slowglow.Diagnosis.Complaints;
 
 /// <summary>Reads a complaint in anybody's words. Never fails: what is not understood is passed over.</summary>
-internal sealed class ComplaintReader(ChannelWords channels)
+internal sealed class ComplaintReader(ChannelWords channels, ControlWords? controls = null)
 {
     private static readonly HashSet<string> Denials =
     [
@@ -31,6 +31,17 @@ internal sealed class ComplaintReader(ChannelWords channels)
         }
         return heard;
     }
+
+    /// <summary>Clauses of which nothing was understood, as said; a clause that only names a channel or a setting is no such clause.</summary>
+    public IReadOnlyList<string> PassedOver(string? complaint) =>
+        [
+            .. ClauseSplitter
+                .Split(complaint ?? "")
+                .SelectMany(s => s)
+                .Where(c => c.Count > 1 && !Enumerable.Range(0, c.Count).Any(i => Vocabulary.Shipped.LongestAt(c, i).Length > 0))
+                .Where(c => channels.In(c, null) is null && !IsVolumeDown(c) && !(controls?.In(c).Count > 0))
+                .Select(c => string.Join(' ', c)),
+        ];
 
     private void ReadSentence(IReadOnlyList<IReadOnlyList<string>> clauses, List<Heard> heard)
     {
@@ -67,9 +78,10 @@ internal sealed class ComplaintReader(ChannelWords channels)
         }
     }
 
-    private static void ReadClause(IReadOnlyList<string> words, string? channel, List<Heard> heard)
+    private void ReadClause(IReadOnlyList<string> words, string? channel, List<Heard> heard)
     {
         var down = IsVolumeDown(words);
+        var settings = controls?.In(words) ?? new Dictionary<string, double>();
         var denial = -DenialReach - 1;
         for (var i = 0; i < words.Count; )
         {
@@ -86,7 +98,7 @@ internal sealed class ComplaintReader(ChannelWords channels)
                 : descriptor == Descriptor.BlowsFuse ? Math.Max(0, i - 2)
                 : i;
             var said = string.Join(' ', words.Skip(from).Take(i + length - from));
-            AddOnce(heard, new(said, descriptor, channel, denied, down));
+            AddOnce(heard, new(said, descriptor, channel, denied, down) { Controls = settings });
             i += length;
         }
     }

@@ -24,7 +24,8 @@ internal static class SymptomOdds
             Descriptor.Thin => Soft(0.04, Math.Max(Bass(s), 0.7 * Step(s.DropDb, 3, 1.2) * Step(-s.DropDb, -30, 4))),
             Descriptor.Dull => Soft(0.04, Heard(s) * Step(s.TrebleDropDb, 4, 1.5)),
             Descriptor.Rough => Soft(0.03, Rough(s)),
-            Descriptor.Hum or Descriptor.Buzz => Soft(0.03, Step(s.HumRiseDb, 7, 2)),
+            Descriptor.Crossover or Descriptor.OneSided => Soft(0.04, 0.5 * Rough(s)),
+            Descriptor.Hum or Descriptor.Buzz or Descriptor.HumAtMains => Soft(0.03, Step(s.HumRiseDb, 7, 2)),
             Descriptor.Offset => Soft(0.02, Step(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.2), 0.5)),
             _ => Fine(s),
         };

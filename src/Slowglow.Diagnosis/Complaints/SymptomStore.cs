@@ -16,21 +16,15 @@ internal sealed class SymptomStore(IWorldSource source, HypothesisList hypothese
     /// <summary>Hum this far below the output at drive is not heard: 70 dB. Common practice, no source.</summary>
     private const double Inaudible = 3e-4;
 
-    private readonly Dictionary<(string Channel, bool VolumeDown), Symptoms?[]> known = [];
-    private readonly Dictionary<(string Channel, bool VolumeDown), (SignalReport Report, double[] Response)> healthy = [];
+    private readonly Dictionary<(string Channel, string Condition), Symptoms?[]> known = [];
+    private readonly Dictionary<(string Channel, string Condition), (SignalReport Report, double[] Response)> healthy = [];
 
-    public Symptoms Of(string channel, bool volumeDown, int hypothesis) => known[(channel, volumeDown)]![hypothesis]!.Value;
+    public Symptoms Of(string channel, Heard word, int hypothesis) => known[(channel, word.Condition)]![hypothesis]!.Value;
 
     /// <summary>Solves what is missing.</summary>
-    public void Ensure(
-        string channel,
-        bool volumeDown,
-        IEnumerable<int> wanted,
-        IProgress<double>? progress,
-        CancellationToken cancel
-    )
+    public void Ensure(string channel, Heard word, IEnumerable<int> wanted, IProgress<double>? progress, CancellationToken cancel)
     {
-        var key = (channel, volumeDown);
+        var key = (channel, word.Condition);
         if (!known.TryGetValue(key, out var rows))
         {
             rows = new Symptoms?[hypotheses.Count];
@@ -46,7 +40,7 @@ internal sealed class SymptomStore(IWorldSource source, HypothesisList hypothese
         {
             return;
         }
-        var setup = SetupOf(channel, volumeDown);
+        var setup = SetupOf(channel, word);
         var sets = missing.Select(hypotheses.FaultsOf).ToList();
         var reports = source.Signal(setup, sets, channel, progress, cancel);
         var responses = source.Ask(setup, sets, ResponseProbes(channel), MeterClass.Handheld, null, cancel);
@@ -60,9 +54,14 @@ internal sealed class SymptomStore(IWorldSource source, HypothesisList hypothese
         }
     }
 
-    private Setup SetupOf(string channel, bool volumeDown)
+    /// <summary>The customer's setting of the controls.</summary>
+    public Setup SetupOf(string channel, Heard word)
     {
-        var controls = volumeDown ? VolumeControls() : [];
+        var controls = word.VolumeDown ? VolumeControls() : [];
+        foreach (var (name, rotation) in word.Controls)
+        {
+            controls[name] = rotation;
+        }
         return Setup.Default with { Channel = channel, Controls = controls };
     }
 

@@ -25,6 +25,7 @@ internal sealed class Knowledge
         Hypotheses = HypothesisList.From(source.Faults, masses.Of(source.Faults), blown);
         Answers = new AnswerStore(source, Hypotheses, reach);
         Symptoms = new SymptomStore(source, Hypotheses);
+        Traits = new TraitStore(source, Hypotheses);
         Stresses = new StressStore(source, Hypotheses);
         Cascades = new Cascades(Hypotheses, Stresses);
         Probes = new CandidateProbes(source.Sheet);
@@ -37,6 +38,7 @@ internal sealed class Knowledge
     public HypothesisList Hypotheses { get; }
     public AnswerStore Answers { get; }
     public SymptomStore Symptoms { get; }
+    public TraitStore Traits { get; }
     public StressStore Stresses { get; }
     public Cascades Cascades { get; }
     public CandidateProbes Probes { get; }

@@ -25,6 +25,9 @@ internal sealed record Posterior(
     LookEvidence Looks
 )
 {
+    /// <summary>What of the complaint was not understood, as said.</summary>
+    public IReadOnlyList<string> PassedOver { get; init; } = [];
+
     /// <summary>Hypotheses likelier than a bound, likeliest first.</summary>
     public int[] Above(double bound, int most) =>
         [.. Enumerable.Range(0, Of.Length).Where(h => Of[h] > bound).OrderByDescending(h => Of[h]).Take(most)];

@@ -59,7 +59,9 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         }
         var looks = new LookEvidence(knowledge, sifted.Looks);
         LookAt(looks, new(knowledge, sifted.Weighed), logs);
-        var heard = new ComplaintReader(new ChannelWords(knowledge.Source.Sheet.Signals)).Read(words);
+        var sheet = knowledge.Source.Sheet;
+        var reader = new ComplaintReader(new ChannelWords(sheet.Signals), new ControlWords(sheet.Controls));
+        var heard = reader.Read(words);
         var complaint = Complain(heard, logs);
         var none =
             Math.Log(HypothesisList.NonePrior)
@@ -67,7 +69,10 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
             + looks.LogNone
             + heard.Count * Math.Log(ComplaintEvidence.NoneChance);
         var (of, pNone) = Normalise(logs, none);
-        var posterior = new Posterior(of, pNone, fits, readings, heard, complaint, sifted, looks);
+        var posterior = new Posterior(of, pNone, fits, readings, heard, complaint, sifted, looks)
+        {
+            PassedOver = reader.PassedOver(words),
+        };
         return PairSearch.IsNeeded(posterior) ? WithPairs(posterior, logs, none) : posterior;
     }
 
@@ -177,10 +182,12 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
             knowledge.Source.Sheet,
             knowledge.Hypotheses,
             knowledge.Symptoms,
+            knowledge.Traits,
             knowledge.Stresses,
+            knowledge.Answers,
             knowledge.Masses
         );
-        var surviving = Surviving(logs);
+        int[] surviving = [.. Surviving(logs).OrderByDescending(h => logs[h])];
         complaint.Ensure(heard, surviving, progress, cancel);
         var before = (double[])logs.Clone();
         Array.Fill(logs, double.NegativeInfinity);

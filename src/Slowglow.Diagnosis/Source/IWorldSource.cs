@@ -30,4 +30,7 @@ internal interface IWorldSource
     );
 
     IReadOnlyList<PartStress> Stress(Setup setup, IReadOnlyList<Fault> faults);
+
+    /// <summary>A trait of the sound of a channel; all NaN where it is not computed.</summary>
+    SoundTraits Traits(Setup setup, IReadOnlyList<Fault> faults, string channel, Trait trait, CancellationToken cancel) => new();
 }

@@ -35,6 +35,9 @@ internal sealed class WorldSource(Worlds worlds) : IWorldSource
     public IReadOnlyList<PartStress> Stress(Setup setup, IReadOnlyList<Fault> faults) =>
         worlds.Stress(setup, AsFitted(setup, faults));
 
+    public SoundTraits Traits(Setup setup, IReadOnlyList<Fault> faults, string channel, Trait trait, CancellationToken cancel) =>
+        new TraitQuestion(worlds, setup, channel).Ask(AsFitted(setup, faults), trait, cancel);
+
     private IReadOnlyList<Fault> AsFitted(Setup setup, IReadOnlyList<Fault> faults) =>
         setup.LimiterWatts is null || !faults.Any(IsBlown) ? faults : [.. faults.Where(f => !IsBlown(f))];
 

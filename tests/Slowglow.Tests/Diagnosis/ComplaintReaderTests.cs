@@ -25,6 +25,13 @@ public sealed class ComplaintReaderTests
     [InlineData("buzz and DC on the output", "hum at twice mains/- offset/-")]
     [InlineData("crackles and cuts out when warm", "crackle/- intermittent/- fails when warm/-")]
     [InlineData("not working", "silent/-")]
+    [InlineData("low hum on channel 1, 100 Hz on the other", "hum at mains/normal hum at twice mains/bright")]
+    [InlineData("gritty at low volume, one half missing", "rough when soft (crossover)/- one-sided distortion/-")]
+    [InlineData("went up in smoke, keeps blowing the fuse", "smoke/- blows fuse/-")]
+    [InlineData("squeals and hisses, fine when cold", "squeal/- noise/- fails when warm/-")]
+    [InlineData("slow to come up, clears when warm", "fails when cold/-")]
+    [InlineData("bass is gone and no sparkle", "thin/- dull/-")]
+    [InlineData("no signal through, heaters out", "silent/- no power/-")]
     [InlineData("", "")]
     [InlineData("?!,,; ... ''  --", "")]
     [InlineData("my dog chewed it", "")]
@@ -42,6 +49,26 @@ public sealed class ComplaintReaderTests
         var heard = new ComplaintReader(new ChannelWords(Paths)).Read("hums even with the volume down");
 
         Assert.True(heard.Single().VolumeDown);
+    }
+
+    [Fact]
+    public void A_control_that_is_named_is_a_condition()
+    {
+        Control[] controls = [new("TREBLE", 0.5, Place.None), new("VOLUME1", 0.5, Place.None)];
+        var reader = new ComplaintReader(new ChannelWords(Paths), new ControlWords(controls));
+
+        Assert.Equal(1, reader.Read("distorts with the treble up").Single().Controls["TREBLE"]);
+        Assert.Equal(1, reader.Read("squeals when turned up full").Single().Controls["VOLUME1"]);
+        Assert.Equal(", with TREBLE down", reader.Read("hums with the treble down").Single().Setting);
+        Assert.Empty(reader.Read("no treble").Single().Controls);
+    }
+
+    [Fact]
+    public void What_is_not_understood_is_said_so()
+    {
+        var reader = new ComplaintReader(new ChannelWords(Paths));
+
+        Assert.Equal(["my dog chewed it"], reader.PassedOver("hums, my dog chewed it, on channel 2"));
     }
 
     [Fact]

@@ -14,4 +14,10 @@ public sealed record DiagnosisResult(
 {
     /// <summary>A sentence for every contradiction or impossible figure in the evidence; beside one no suspect passes a half.</summary>
     public IReadOnlyList<string> Doubts { get; init; } = [];
+
+    /// <summary>How to prove the leading suspect out of circuit, with what a good and a bad one would show; empty while none is near certain.</summary>
+    public string Prove { get; init; } = "";
+
+    /// <summary>Why to stop measuring and replace the leading suspect; empty while measuring is cheaper.</summary>
+    public string Stop { get; init; } = "";
 }

@@ -1,4 +1,5 @@
 using Slowglow.Circuits;
+using Slowglow.Diagnosis.Advice;
 using Slowglow.Diagnosis.Complaints;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Next;
@@ -56,6 +57,7 @@ public sealed class Diagnostician
         var firstSetup = evidence.Setups.Count > 0 ? evidence.Setups[0].Name : "";
         var explainer = new Explainer(knowledge!, posterior, firstSetup);
         var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer).Of(cures);
+        var (advice, lead) = (new BenchAdvice(knowledge!.Parts), suspects.Count > 0 ? suspects[0] : null);
         var causes = new RootCauseSearch(knowledge!).Of(cures, cancel);
         return new(
             suspects,
@@ -72,6 +74,8 @@ public sealed class Diagnostician
         )
         {
             Doubts = posterior.Sifted.Doubts,
+            Prove = advice.Prove(lead),
+            Stop = posterior.Sifted.Doubts.Count == 0 ? advice.Stop(lead, next) : "",
         };
     }
 

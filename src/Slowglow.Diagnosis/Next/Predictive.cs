@@ -75,7 +75,7 @@ internal sealed class Predictive
         Probe probe
     )
     {
-        var edges = EdgesOf(predictions, active);
+        var edges = EdgesOf(predictions, active, MostEdges);
         var chances = new double[cures, edges.Length + 2];
         var covered = pNone;
         var bins = new double[edges.Length + 2];
@@ -99,7 +99,7 @@ internal sealed class Predictive
         return new(edges, chances, covered);
     }
 
-    private static void Fill(double[] bins, Prediction prediction, double[] edges, Broad none, Probe probe)
+    internal static void Fill(double[] bins, Prediction prediction, double[] edges, Broad none, Probe probe)
     {
         if (!prediction.HasFigure)
         {
@@ -126,9 +126,9 @@ internal sealed class Predictive
     /// <summary>Only ohms and the diode test have an overload; a volts range shows something on a net that nothing holds.</summary>
     private static bool CanOverload(Probe probe) => probe.Kind is ProbeKind.Ohm or ProbeKind.Diode;
 
-    private static double OpenUnknown(Probe probe, Broad none) => CanOverload(probe) ? Math.Exp(none.LogOverload()) : 0;
+    internal static double OpenUnknown(Probe probe, Broad none) => CanOverload(probe) ? Math.Exp(none.LogOverload()) : 0;
 
-    private static void FillBroad(double[] bins, double[] edges, Broad none, double open)
+    internal static void FillBroad(double[] bins, double[] edges, Broad none, double open)
     {
         double before = 0;
         for (var e = 0; e < edges.Length; e++)
@@ -142,7 +142,7 @@ internal sealed class Predictive
     }
 
     /// <summary>Edges at even steps of the weight of all predictions, each smeared over its width.</summary>
-    private static double[] EdgesOf(IReadOnlyList<Prediction?> predictions, IReadOnlyList<Active> active)
+    internal static double[] EdgesOf(IReadOnlyList<Prediction?> predictions, IReadOnlyList<Active> active, int most)
     {
         var points = new List<(double At, double Weight, double Sd)>();
         for (var i = 0; i < active.Count; i++)
@@ -154,7 +154,7 @@ internal sealed class Predictive
             }
         }
         points.Sort((a, b) => a.At.CompareTo(b.At));
-        var step = points.Sum(p => p.Weight) / (MostEdges + 1);
+        var step = points.Sum(p => p.Weight) / (most + 1);
         var edges = new List<double>();
         double sum = 0;
         foreach (var point in points)

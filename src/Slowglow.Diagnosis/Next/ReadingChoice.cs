@@ -16,6 +16,12 @@ internal sealed class ReadingChoice
     private const double LeastBits = 0.05;
     private const int Shown = 5;
 
+    /// <summary>Where the first reading alone promises less than this share of what is open, the one after it is looked at too.</summary>
+    private const double LittleShare = 0.5;
+    private const int FewFirst = 10;
+    private const int FewSecond = 14;
+    private const int FewActive = 90;
+
     private readonly Knowledge knowledge;
     private readonly Posterior posterior;
     private readonly IReadOnlyList<Cure> cures;
@@ -47,7 +53,8 @@ internal sealed class ReadingChoice
         {
             return [];
         }
-        var proposals = benches.SelectMany(Weigh).Where(p => p.Bits >= LeastBits).OrderByDescending(p => p.Rate);
+        Proposal[] single = [.. benches.SelectMany(Weigh).Where(p => p.Bits >= LeastBits).OrderByDescending(p => p.Rate)];
+        var proposals = FirstSettlesLittle(single) ? TwoAhead(single).OrderByDescending(p => p.Worth) : single.AsEnumerable();
         var says = new OutcomeWords(cures);
         return
         [
@@ -56,6 +63,50 @@ internal sealed class ReadingChoice
                 .Take(Shown)
                 .Select(p => says.Say(p, PredictiveOf(p.Bench, p.Index), Leads(p))),
         ];
+    }
+
+    /// <summary>Less than half of what is open about the cure.</summary>
+    private bool FirstSettlesLittle(Proposal[] single)
+    {
+        var open = cures.Select(c => c.Probability).Append(posterior.Of[0]).Append(posterior.None).Where(p => p > 0);
+        return single.Length > 1 && single[0].Bits < LittleShare * open.Sum(p => -p * Math.Log2(p));
+    }
+
+    /// <summary>The best few with the reading that would follow: a changeover then serves both.</summary>
+    private IEnumerable<Proposal> TwoAhead(Proposal[] single)
+    {
+        Active[] few = [.. active.OrderByDescending(a => a.Probability).Take(FewActive)];
+        Proposal[] firsts = [.. single.Take(FewFirst)];
+        Proposal[] seconds = [.. firsts.Concat(single.OrderByDescending(p => p.Bits).Take(FewSecond)).Distinct()];
+        var tables = new OutcomeTable[seconds.Length];
+        Parallel.For(0, seconds.Length, s => tables[s] = TableOf(seconds[s], few));
+        var ahead = new Lookahead(few, cures.Count + 2, posterior.None);
+        var rated = new Proposal[firsts.Length];
+        Parallel.For(0, firsts.Length, f => rated[f] = WithSecond(firsts[f], f, seconds, tables, ahead));
+        return rated.Concat(single.Skip(FewFirst));
+    }
+
+    private Proposal WithSecond(Proposal first, int f, Proposal[] seconds, OutcomeTable[] tables, Lookahead ahead)
+    {
+        var then = cost.After(first.Bench.Setup, first.Probe.Kind == ProbeKind.Level);
+        var after = Enumerable
+            .Range(0, seconds.Length)
+            .Where(s => s != f)
+            .Select(s => new Lookahead.Second(tables[s], Minutes(seconds[s], then)))
+            .ToList();
+        var (bits, minutes) = ahead.After(tables[f], after);
+        var own = cost.FullMinutes(first.Probe, first.Bench.Setup) + first.RiskMinutes;
+        return first with { RateOfTwo = first.Favour * (first.Bits + bits) / (own + minutes) };
+    }
+
+    private static double Minutes(Proposal second, ReadingCost then) =>
+        then.FullMinutes(second.Probe, second.Bench.Setup) + second.RiskMinutes;
+
+    private OutcomeTable TableOf(Proposal proposal, IReadOnlyList<Active> few)
+    {
+        var (block, p) = (proposal.Bench.Block, proposal.Index);
+        var predictions = few.Select(a => block.Has(a.Hypothesis) ? posterior.Fits[a.Hypothesis]!.Predict(block, p) : (Prediction?)null);
+        return OutcomeTable.Of([.. predictions], few, new Broad(proposal.Probe, block.Alone(0, p), knowledge.Answers.Reach), proposal.Probe);
     }
 
     private static (string, string, string, ProbeKind) Key(Setup setup, Probe probe) =>

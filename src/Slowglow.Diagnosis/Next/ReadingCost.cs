@@ -1,5 +1,6 @@
 using Slowglow.Diagnosis.Source;
 using Slowglow.Sheets;
+using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Parts.Valve;
 using Slowglow.Sheets.Readings;
 using Slowglow.Sheets.Setups;
@@ -18,11 +19,20 @@ internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn
     private const double ChangeChannel = 1;
     private const double PullValve = 0.5;
     private const double LiftLeg = 8;
+    private const double Reconnect = 4;
+
+    /// <summary>Letting high-voltage reservoirs down through a resistor, and proving it.</summary>
+    private const double Discharge = 1;
+    private const double ReservoirVolts = 60;
     private const double Generator = 2;
     private const double HighVolts = 60;
     private const double HighVoltsRisk = 1;
     private const double MainsRisk = 4;
     private const double OverloadRisk = 5;
+
+    private readonly bool reservoirs = sheet
+        .Parts.OfType<CapacitorPart>()
+        .Any(c => c is { Style: CapacitorStyle.Electrolytic, RatedVolts: > ReservoirVolts });
 
     private readonly HashSet<string> mains = MainsSide.Of(sheet);
 
@@ -34,6 +44,12 @@ internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn
     /// costs the time to note it and think.
     /// </summary>
     public double WeighedMinutes(Probe probe, Setup setup) => Thought + AtThePoint(probe) + Changeover(probe, setup) / 2;
+
+    /// <summary>Minutes when the whole changeover is charged.</summary>
+    public double FullMinutes(Probe probe, Setup setup) => Thought + Minutes(probe, setup);
+
+    /// <summary>What readings cost once the bench stands in a setup.</summary>
+    public ReadingCost After(Setup setup, bool withGenerator) => new(sheet, setup, withGenerator, chanceOfOverload);
 
     private double AtThePoint(Probe probe) => Touch + Math.Max(Access(probe.Red), Access(probe.Black));
 
@@ -76,7 +92,11 @@ internal sealed class ReadingCost(Sheet sheet, Setup current, bool generatorIsIn
             return ChangeChannel;
         }
         var valves = setup.ValvesOut != current.ValvesOut ? PullValve * sheet.Parts.OfType<ValvePart>().Count() : 0;
-        return ChangeSetup + valves + LiftLeg * setup.Lifted.Except(current.Lifted).Count();
+        var pulled = PullValve * setup.Pulled.Except(current.Pulled).Union(current.Pulled.Except(setup.Pulled)).Count();
+        var legs =
+            LiftLeg * setup.Lifted.Except(current.Lifted).Count() + Reconnect * current.Lifted.Except(setup.Lifted).Count();
+        var discharge = setup.PowerOff && !current.PowerOff && reservoirs ? Discharge : 0;
+        return ChangeSetup + valves + pulled + legs + discharge;
     }
 
     private double Access(string net)

@@ -15,6 +15,9 @@ public sealed record DiagnosisResult(
     /// <summary>A sentence for every contradiction or impossible figure in the evidence; beside one no suspect passes a half.</summary>
     public IReadOnlyList<string> Doubts { get; init; } = [];
 
+    /// <summary>A sentence for each reading that ruled parts out: which, and how many.</summary>
+    public IReadOnlyList<string> RuledOut { get; init; } = [];
+
     /// <summary>How to prove the leading suspect out of circuit, with what a good and a bad one would show; empty while none is near certain.</summary>
     public string Prove { get; init; } = "";
 

@@ -56,7 +56,9 @@ public sealed class Diagnostician
     {
         var firstSetup = evidence.Setups.Count > 0 ? evidence.Setups[0].Name : "";
         var explainer = new Explainer(knowledge!, posterior, firstSetup);
-        var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer).Of(cures);
+        var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer, new ChainWords(knowledge!, cancel)).Of(
+            cures
+        );
         var (advice, lead) = (new BenchAdvice(knowledge!.Parts), suspects.Count > 0 ? suspects[0] : null);
         var causes = new RootCauseSearch(knowledge!).Of(cures, cancel);
         return new(
@@ -74,6 +76,7 @@ public sealed class Diagnostician
         )
         {
             Doubts = posterior.Sifted.Doubts,
+            RuledOut = new RuledOut(knowledge!, posterior, firstSetup).Say(),
             Prove = advice.Prove(lead),
             Stop = posterior.Sifted.Doubts.Count == 0 ? advice.Stop(lead, next) : "",
         };

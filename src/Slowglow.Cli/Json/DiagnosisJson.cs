@@ -15,6 +15,9 @@ internal sealed record DiagnosisJson(
     IReadOnlyList<UnderstoodWord> Complaint,
     IReadOnlyList<VerdictJson> Readings,
     IReadOnlyList<string> Doubts,
+    IReadOnlyList<string> RuledOut,
+    string Prove,
+    string Stop,
     IReadOnlyList<FindingJson> Findings
 )
 {
@@ -29,6 +32,9 @@ internal sealed record DiagnosisJson(
             result.Complaint,
             [.. result.Readings.Select(r => VerdictJson.From(r, diagnosed.Setups))],
             result.Doubts,
+            result.RuledOut,
+            result.Prove,
+            result.Stop,
             [.. findings.Select(FindingJson.From)]
         );
 }

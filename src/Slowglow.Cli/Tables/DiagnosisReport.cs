@@ -18,7 +18,19 @@ internal static class DiagnosisReport
         Complaint(console, result.Complaint);
         Readings(console, result.Readings);
         Suspects(console, result);
+        if (result.RuledOut.Count > 0)
+        {
+            console.Heading("Ruled out");
+            foreach (var sentence in result.RuledOut)
+            {
+                console.Say($"- {sentence}");
+            }
+        }
         NextReadings.Write(console, sheet, result.Next);
+        foreach (var advice in new[] { result.Stop, result.Prove }.Where(a => a.Length > 0))
+        {
+            console.Say(advice);
+        }
         if (result.RootCauses.Count > 0)
         {
             console.Heading("Before a new part goes in");
@@ -65,7 +77,7 @@ internal static class DiagnosisReport
                 probe.KindText,
                 verdict.Reading.Setup.Name,
                 verdict.Reading.Shown ?? Figures.Say(verdict.Reading.Value, unit),
-                Figures.Say(verdict.Nominal, unit),
+                Figures.Shown(verdict.Nominal, unit),
                 Figures.Band(verdict.Low, verdict.High, unit),
                 verdict.Word
             );

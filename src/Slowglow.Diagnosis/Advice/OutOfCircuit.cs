@@ -31,8 +31,16 @@ internal static class OutOfCircuit
             TransistorPart => OfTransistor(part, fault),
             ValvePart => OfValve(part, fault),
             TransformerPart t => OfWinding(t, fault),
-            InductorPart l => (Lift(part), "about " + Engineering.Format(l.CopperOhms, "ohm", 2), OfValue(fault, l.CopperOhms, "ohm")),
-            FusePart or WirePart or ContactPart or LampPart => ($"take {part.Designator} out or free one end", "next to 0 ohm", Bad(fault)),
+            InductorPart l => (
+                Lift(part),
+                "about " + Engineering.Format(l.CopperOhms, "ohm", 2),
+                OfValue(fault, l.CopperOhms, "ohm")
+            ),
+            FusePart or WirePart or ContactPart or LampPart => (
+                $"take {part.Designator} out or free one end",
+                "next to 0 ohm",
+                Bad(fault)
+            ),
             _ => ("", "", ""),
         };
         return how.Length == 0
@@ -110,8 +118,16 @@ internal static class OutOfCircuit
     private static (string, string, string) OfValve(Part part, Fault fault) =>
         fault switch
         {
-            { Where: "heater", Mode: FailureMode.Open } => ($"pull {part.Designator} and measure its heater", "a few ohms cold", "overload"),
-            { Mode: FailureMode.Short } => ($"pull {part.Designator} and measure ohms {fault.Where}", "overload", "next to 0 ohm"),
+            { Where: "heater", Mode: FailureMode.Open } => (
+                $"pull {part.Designator} and measure its heater",
+                "a few ohms cold",
+                "overload"
+            ),
+            { Mode: FailureMode.Short } => (
+                $"pull {part.Designator} and measure ohms {fault.Where}",
+                "overload",
+                "next to 0 ohm"
+            ),
             _ => ("", "", ""),
         };
 

@@ -20,8 +20,9 @@ internal static class SoundWords
             Descriptor.Dull => $"{who} would lose {Db(s.TrebleDropDb)} of treble",
             Descriptor.Rough or Descriptor.Crossover or Descriptor.OneSided =>
                 $"{who} would distort {Percent(s.Distortion)} at half drive, where a healthy one distorts {Percent(s.HealthyDistortion)}",
-            Descriptor.Hum or Descriptor.Buzz or Descriptor.HumAtMains =>
-                $"{who} would hum {Db(Math.Max(s.HumRiseDb, 0))} above what is normal",
+            Descriptor.Hum or Descriptor.Buzz or Descriptor.HumAtMains => s.HumRiseDb < 1
+                ? $"{who} would hum no more than a healthy one"
+                : $"{who} would hum {Db(s.HumRiseDb)} above what is normal",
             Descriptor.Offset => $"{who} would hold {Engineering.Format(s.OffsetVolts, "V", 2)} of DC that does not belong there",
             _ => Fine(who, s),
         };

@@ -5,6 +5,9 @@ namespace Slowglow.Diagnosis.Complaints;
 /// <summary>How likely a word is of a sound with these traits. Soft steps: common practice, no source.</summary>
 internal static class TraitOdds
 {
+    /// <summary>Crossover is heard from this on, feedback notwithstanding.</summary>
+    private const double CrossoverLeast = 0.003;
+
     /// <summary>Which trait a word rests on; null for those that need none.</summary>
     public static Trait? Of(Descriptor descriptor) =>
         descriptor switch
@@ -40,8 +43,8 @@ internal static class TraitOdds
                 ? 0.7
                 : 0.06,
             Descriptor.Crossover when now.SoftDistortion >= 0 => Soft(
-                Rise(now.SoftDistortion, Math.Max(0.03, 3 * healthy.SoftDistortion))
-                    * (now.SoftDistortion > now.LoudDistortion ? 1 : 0.4)
+                Rise(now.SoftDistortion, Math.Max(CrossoverLeast, 4 * healthy.SoftDistortion))
+                    * (now.SoftDistortion > 0.5 * now.LoudDistortion ? 1 : 0.4)
             ),
             Descriptor.OneSided when now.LoudDistortion >= 0 => Soft(
                 Rise(now.LoudDistortion, Math.Max(0.04, 2 * healthy.LoudDistortion)) * Step(now.EvenShare, 0.65, 0.08)

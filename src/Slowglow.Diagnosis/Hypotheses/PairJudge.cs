@@ -18,17 +18,34 @@ internal sealed class PairJudge
     /// <summary>Share of the smaller deviation by which a sum of two may be off.</summary>
     private const double Overlap = 0.6;
 
+    /// <summary>Widths of the healthy prediction from which a fault is taken to act on a reading.</summary>
+    private const double MovesWidths = 1;
+
     private readonly ReadingSet readings;
-    private readonly HypothesisList list;
     private readonly double[] logPriors;
+    private readonly double logShare = Math.Log(PairShare);
     private readonly Prediction[][] predictions;
 
     public PairJudge(ReadingSet readings, HypothesisList list)
     {
-        (this.readings, this.list) = (readings, list);
+        this.readings = readings;
         logPriors = [.. Enumerable.Range(0, list.WithoutPairs).Select(h => Math.Log(Math.Max(list[h].Prior, 1e-300)))];
         predictions = new Prediction[list.WithoutPairs][];
         Parallel.For(0, predictions.Length, h => predictions[h] = Predict(h));
+    }
+
+    /// <summary>True when the fault moves a reading; one that moves none explains nothing beside another. Those not asked yet may.</summary>
+    public bool Acts(int h)
+    {
+        for (var i = 0; Known(h) && i < readings.Count; i++)
+        {
+            var (now, healthy) = (predictions[h][i], predictions[0][i]);
+            if (now.HasFigure != healthy.HasFigure || Math.Abs(now.Mean - healthy.Mean) > MovesWidths * healthy.Sd)
+            {
+                return true;
+            }
+        }
+        return !Known(h);
     }
 
     /// <summary>Log prior and what the fault explains; a reading that it misses costs no more than not knowing.</summary>
@@ -46,7 +63,7 @@ internal sealed class PairJudge
     /// <summary>Log of prior and likelihood of both at once.</summary>
     public double Score(int a, int b)
     {
-        var score = Math.Log(PairShare) + logPriors[a] + logPriors[b];
+        var score = logShare + logPriors[a] + logPriors[b];
         for (var i = 0; i < readings.Count; i++)
         {
             score += Known(a) && Known(b) ? readings.LogAlone(i, Both(a, b, i)) : readings.LogUnknown(i);

@@ -38,6 +38,7 @@ internal sealed class PairSearch(Knowledge knowledge, ReadingSet readings, IProg
             .. Enumerable.Range(1, list.WithoutPairs - 1).Where(h => list[h].Faults.Count == 1 && list[h].Prior > 0),
         ];
         var judge = new PairJudge(readings, list);
+        singles = [.. singles.Where(judge.Acts)];
         var firsts = FirstMembers(singles, judge);
         var pairs = Judge(firsts, singles, judge);
         Ensure(pairs.SelectMany(p => new[] { p.First, p.Second }));

@@ -13,6 +13,9 @@ internal static class SaidOdds
     private const double Slip = 0.003;
     private const double Steady = 0.1;
 
+    /// <summary>A tracer that finds nothing where volts belong, or volts where nothing can be, is hardly ever mistaken.</summary>
+    private const double Deaf = 3e-4;
+
     /// <summary>An unsteady figure is worth this share of itself.</summary>
     private const double Wander = 0.2;
 
@@ -43,8 +46,8 @@ internal static class SaidOdds
             MeterSaid.Above => Math.Log(Soft(1 - broad.Below(Scaled(reading)))),
             MeterSaid.Below => Math.Log(Soft(broad.Below(Scaled(reading)))),
             MeterSaid.Unstable => Math.Log(0.2) + (double.IsNaN(reading.Value) ? 0 : broad.LogDensity(Scaled(reading))),
-            MeterSaid.Signal or MeterSaid.NoSignal => Math.Log(0.4),
-            MeterSaid.WeakSignal => Math.Log(0.25),
+            MeterSaid.Signal => Math.Log(0.6),
+            MeterSaid.NoSignal or MeterSaid.WeakSignal => Math.Log(0.05),
             _ => broad.LogOverload(),
         };
 
@@ -98,11 +101,13 @@ internal static class SaidOdds
         var (weak, none) = (Step(lost, WeakDb, 2.5), Step(lost, NoneDb, 4));
         return reading.Said switch
         {
-            MeterSaid.Signal => Soft(1 - Math.Max(none, 0.8 * weak)),
-            MeterSaid.WeakSignal => Soft(weak * (1 - none)),
-            _ => Soft(none),
+            MeterSaid.Signal => Ear(1 - Math.Max(none, 0.8 * weak)),
+            MeterSaid.WeakSignal => Ear(weak * (1 - none)),
+            _ => Ear(none),
         };
     }
+
+    private static double Ear(double chance) => Deaf + (1 - 2 * Deaf) * chance;
 
     private static double Soft(double chance) => Slip + (1 - 2 * Slip) * chance;
 

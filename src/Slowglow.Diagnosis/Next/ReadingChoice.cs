@@ -73,7 +73,7 @@ internal sealed class ReadingChoice
     }
 
     /// <summary>The best few with the reading that would follow: a changeover then serves both.</summary>
-    private IEnumerable<Proposal> TwoAhead(Proposal[] single)
+    private Proposal[] TwoAhead(Proposal[] single)
     {
         Active[] few = [.. active.OrderByDescending(a => a.Probability).Take(FewActive)];
         Proposal[] firsts = [.. single.Take(FewFirst)];
@@ -83,7 +83,7 @@ internal sealed class ReadingChoice
         var ahead = new Lookahead(few, cures.Count + 2, posterior.None);
         var rated = new Proposal[firsts.Length];
         Parallel.For(0, firsts.Length, f => rated[f] = WithSecond(firsts[f], f, seconds, tables, ahead));
-        return rated.Concat(single.Skip(FewFirst));
+        return [.. rated, .. single[firsts.Length..]];
     }
 
     private Proposal WithSecond(Proposal first, int f, Proposal[] seconds, OutcomeTable[] tables, Lookahead ahead)
@@ -105,8 +105,15 @@ internal sealed class ReadingChoice
     private OutcomeTable TableOf(Proposal proposal, IReadOnlyList<Active> few)
     {
         var (block, p) = (proposal.Bench.Block, proposal.Index);
-        var predictions = few.Select(a => block.Has(a.Hypothesis) ? posterior.Fits[a.Hypothesis]!.Predict(block, p) : (Prediction?)null);
-        return OutcomeTable.Of([.. predictions], few, new Broad(proposal.Probe, block.Alone(0, p), knowledge.Answers.Reach), proposal.Probe);
+        var predictions = few.Select(a =>
+            block.Has(a.Hypothesis) ? posterior.Fits[a.Hypothesis]!.Predict(block, p) : (Prediction?)null
+        );
+        return OutcomeTable.Of(
+            [.. predictions],
+            few,
+            new Broad(proposal.Probe, block.Alone(0, p), knowledge.Answers.Reach),
+            proposal.Probe
+        );
     }
 
     private static (string, string, string, ProbeKind) Key(Setup setup, Probe probe) =>

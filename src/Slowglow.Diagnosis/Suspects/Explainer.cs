@@ -59,7 +59,7 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         }
         else if (z < Within)
         {
-            normal.Add(reading.Probe.Where);
+            normal.Add(place);
         }
     }
 

@@ -16,10 +16,23 @@ internal static class ReadingWords
     public static string Value(Reading reading) =>
         reading.Said == MeterSaid.Overload ? "overload" : reading.Shown ?? Engineering.Format(reading.Value, reading.Probe.Unit);
 
+    /// <summary>A predicted figure as a meter would show it: nothing below its last digits.</summary>
+    public static string Value(Probe probe, double value) =>
+        Math.Abs(value) < LeastShown(probe) ? "next to nothing" : Engineering.Format(value, probe.Unit);
+
+    private static double LeastShown(Probe probe) =>
+        probe switch
+        {
+            { IsInlet: true } => 1e-3,
+            { Kind: ProbeKind.Ohm } => 0.2,
+            { Kind: ProbeKind.Dc or ProbeKind.Diode } => 3e-3,
+            _ => 3e-4,
+        };
+
     public static string Value(Probe probe, Prediction prediction) =>
         prediction.Kind switch
         {
-            AnswerKind.Value => Engineering.Format(Scale.Of(probe).From(prediction.Mean), probe.Unit),
+            AnswerKind.Value => Value(probe, Scale.Of(probe).From(prediction.Mean)),
             AnswerKind.Overload => "overload",
             AnswerKind.Floating => probe.Kind is ProbeKind.Ohm or ProbeKind.Diode
                 ? "overload"

@@ -3,14 +3,19 @@ using Slowglow.Diagnosis.Hypotheses;
 namespace Slowglow.Diagnosis.Suspects;
 
 /// <summary>Turns cures into suspects with their sentences.</summary>
-internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Explainer explainer)
+internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Explainer explainer, ChainWords chain)
 {
     /// <summary>Less likely than this is not worth a line.</summary>
     private const double WorthALine = 1e-5;
 
     /// <summary>Sentences are written for this many.</summary>
     private const int Explained = 8;
+    private const double WorthAWord = 2e-4;
     private const int MostModes = 8;
+
+    /// <summary>The whole chain from part to sound is told for these.</summary>
+    private const int Told = 3;
+    private const double WorthTelling = 0.03;
 
     /// <summary>Suspects, with the probabilities of healthy and none-of-these rescaled so that all that is shown sums to one.</summary>
     public (IReadOnlyList<Suspect> Suspects, double Healthy, double None) Of(IReadOnlyList<Cure> cures)
@@ -24,7 +29,7 @@ internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Expl
     private Suspect Say(Cure cure, int rank, double sum)
     {
         var main = cure.Hypotheses[0];
-        var (explains, misfits) = rank < Explained ? explainer.Of(main) : ([], []);
+        var (explains, misfits) = rank < Explained && (cure.Probability > WorthAWord || rank < 2) ? explainer.Of(main) : ([], []);
         var lead = knowledge.Hypotheses[Leading(cure)].Faults;
         return new(
             cure.Part,
@@ -32,7 +37,7 @@ internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Expl
             cure.Probability / sum,
             cure.Parts,
             Modes(cure, sum),
-            explains,
+            rank < Told && cure.Probability > WorthTelling ? [.. chain.Of(main), .. explains] : explains,
             misfits,
             cure.IsPair ? "" : Separation.Of(cure.Parts, knowledge.Parts)
         )

@@ -2,7 +2,6 @@ using Slowglow.Circuits;
 using Slowglow.Diagnosis.Complaints;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Source;
-using Slowglow.Tests.ReferenceSolver;
 using Xunit;
 
 namespace Slowglow.Tests.Diagnosis;
@@ -11,21 +10,22 @@ namespace Slowglow.Tests.Diagnosis;
 public sealed class ComboComplaintTests
 {
     private static readonly Lazy<Knowledge> Combo = new(() => Known("kittiwake-15"));
+    private static readonly Lazy<Knowledge> Mixer = new(() => Known("saltmarsh-lm2"));
     private static readonly Lazy<Knowledge> Monitor = new(() => Known("heronsgate-m60"));
 
     [Fact]
     public void A_dried_reservoir_buzzes_at_twice_mains()
     {
-        // A bridge charges its reservoir twice a cycle (textbook).
-        var h = Index(Combo.Value, "C1", FailureMode.DriedOut);
-        var (buzz, hum) = (Chance(Combo.Value, "100 hz", h), Chance(Combo.Value, "low hum", h));
+        // Full-wave rectifiers charge their reservoir twice a cycle (textbook).
+        var h = Index(Mixer.Value, "C1", FailureMode.DriedOut);
+        var (buzz, hum) = (Chance(Mixer.Value, "100 hz", h), Chance(Mixer.Value, "low hum", h));
 
         Assert.True(buzz > 0.6, $"{buzz}");
         Assert.True(hum < 0.5 * buzz, $"{hum} {buzz}");
     }
 
     [Fact]
-    public void An_open_output_valve_half_is_no_crossover_and_a_lost_bias_spreader_is()
+    public void A_lost_bias_spreader_distorts_soft_signals()
     {
         // Class AB without standing current distorts small signals more than large ones (textbook).
         var knowledge = Monitor.Value;
@@ -54,8 +54,7 @@ public sealed class ComboComplaintTests
         Assert.True(Chance(Combo.Value, "smoke", 0) < 0.1);
     }
 
-    private static Knowledge Known(string folder) =>
-        Knowledge.Of(new WorldSource(new Worlds(Circuit.From(DemoSheets.Read(folder)).Value!)), null, default);
+    private static Knowledge Known(string folder) => Knowledge.Of(new WorldSource(DemoUnits.Of(folder).Worlds), null, default);
 
     private static int Index(Knowledge knowledge, string part, FailureMode mode)
     {

@@ -1,6 +1,5 @@
 using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
-using Slowglow.Tests.ReferenceSolver;
 using Xunit;
 
 namespace Slowglow.Tests.Diagnosis;
@@ -8,10 +7,6 @@ namespace Slowglow.Tests.Diagnosis;
 /// <summary>A whole valve amplifier: looks and tracer's notes through its solved worlds, and figures that it cannot make.</summary>
 public sealed class ComboEvidenceTests
 {
-    private static readonly Lazy<BenchUnit> Unit = new(() =>
-        BenchUnit.From(File.ReadAllText(Path.Combine(DemoSheets.Root(), "demo", "kittiwake-15", "sheet.yaml"))).Value!
-    );
-
     [Fact]
     public void A_rail_above_the_transformers_peak_is_met_by_a_sentence()
     {
@@ -28,7 +23,7 @@ public sealed class ComboEvidenceTests
     [Fact]
     public void A_tracer_stops_at_the_part_that_does_not_pass_the_signal()
     {
-        var result = Ask("signal at V1.6, none at TS1", "V1.6 = 154 V");
+        var result = AskWith("first channel silent", "signal at V1.6, none at TS1", "V1.6 = 154 V");
 
         Assert.Contains("C6", result.Suspects.Take(3).SelectMany(s => s.Group));
         Assert.True(result.Suspects.First(s => s.Group.Contains("C6")).Probability > 0.3, result.Summary);
@@ -52,9 +47,11 @@ public sealed class ComboEvidenceTests
         Assert.Contains(result.Suspects[0].Explains, e => e.Contains("V4 would turn", StringComparison.Ordinal));
     }
 
-    private static DiagnosisResult Ask(params string[] lines)
+    private static DiagnosisResult Ask(params string[] lines) => AskWith(null, lines);
+
+    private static DiagnosisResult AskWith(string? complaint, params string[] lines)
     {
-        var asked = new DiagnoseUnit(Unit.Value).Run(new() { Lines = lines });
+        var asked = new DiagnoseUnit(DemoUnits.Of("kittiwake-15")).Run(new() { Lines = lines, Complaint = complaint });
         Assert.Empty(asked.LineFindings.Select(f => f.Text));
         return asked.Result!;
     }

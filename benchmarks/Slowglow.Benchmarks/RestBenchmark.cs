@@ -11,6 +11,7 @@ internal sealed class RestBenchmark
     private const double Absolute = 1e-4;
     private readonly StageChain chain;
     private readonly double[] healthy;
+    private readonly RestReference reference;
 
     public RestBenchmark(int stages)
     {
@@ -20,6 +21,7 @@ internal sealed class RestBenchmark
         healthy = problem.Settled
             ? problem.Solution
             : throw new InvalidOperationException("The chain of stages has no resting state.");
+        reference = RestReference.Of(chain.Equations, problem)!;
     }
 
     /// <summary>(a): so many single faults, each solved from the healthy state.</summary>
@@ -32,7 +34,7 @@ internal sealed class RestBenchmark
         using var session = new ReferenceSession([.. chain.Cards, .. Nodeset()]);
         var disagree = new List<string>();
         var figures = 0;
-        var reference = Watch.Once(() =>
+        var theirs = Watch.Once(() =>
         {
             foreach (var (fault, problem) in faults.Zip(solved))
             {
@@ -49,12 +51,7 @@ internal sealed class RestBenchmark
             ReferenceSession.Say(FormattableString.Invariant($"alter {fault.Name} = {fault.Made:R}"));
         }
 
-        return Row(
-                $"(a) {faults.Length} single faults, {chain.Parts} parts, {healthy.Length} nets",
-                ours,
-                reference,
-                faults.Length
-            )
+        return Row($"(a) {faults.Length} single faults, {chain.Parts} parts, {healthy.Length} nets", ours, theirs, faults.Length)
             + string.Create(
                 CultureInfo.InvariantCulture,
                 $"\n    {unsettled} unsettled; of {figures} volts {disagree.Count} differ by more than 0.01 % + 0.1 mV"
@@ -73,8 +70,8 @@ internal sealed class RestBenchmark
         );
         using var session = new ReferenceSession([.. chain.Cards, .. Nodeset()]);
         var command = FormattableString.Invariant($"dc ra1 {Ohms(0):R} {Ohms(points - 1):R} {100e3 / points:R}");
-        var reference = Watch.Once(() => ReferenceSession.Say(command));
-        return Row($"(b) {points} points of one resistor swept", ours, reference, points);
+        var theirs = Watch.Once(() => ReferenceSession.Say(command));
+        return Row($"(b) {points} points of one resistor swept", ours, theirs, points);
     }
 
     /// <summary>(e): every pair of so many faults, on two threads. The reference is taken at its rate for single faults.</summary>
@@ -129,7 +126,12 @@ internal sealed class RestBenchmark
                     slots[fault.Slot] = 1 / fault.Failed;
                 }
 
-                return new StaticProblem { Slots = slots, Start = healthy };
+                return new StaticProblem
+                {
+                    Slots = slots,
+                    Start = healthy,
+                    Relative = reference,
+                };
             })
             .ToList();
         new StaticSolver(chain.Equations).Solve(problems);

@@ -212,7 +212,7 @@ internal sealed class CycleColumns
     {
         var rows = equations.Elements[element].Rows;
         Span<Lane> effect = stackalloc Lane[rows.Length - 1];
-        system.ConstantEffect(element, constant, amount, effect);
+        system.Elements.ConstantEffect(element, constant, amount, system.Slots, effect);
         for (var p = 0; p < effect.Length; p++)
         {
             AddAt(rows[p], -effect[p]);

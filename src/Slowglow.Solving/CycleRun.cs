@@ -22,6 +22,9 @@ internal sealed class CycleRun
     private readonly Lane[] held;
     private Lane foretold = Lanes.Zero;
 
+    /// <summary>Lanes with a world that no element has been evaluated for.</summary>
+    private Lane anew = Lanes.Mask(0xF);
+
     public CycleRun(Equations equations, int steps, IReadOnlyList<SlotChange[]> parameters, int injections = 0)
     {
         Steps = steps;
@@ -62,6 +65,7 @@ internal sealed class CycleRun
             Lanes.Put(ref System.Slots[s], lane, problem.Slots[s]);
         }
 
+        anew |= Lanes.Mask(1u << lane);
         var own = problem.Settled && problem.Wave.Length == Wave.Length;
         var relative = problem.Relative?.Wave;
         Lanes.Put(ref foretold, lane, own || relative is not null ? BitConverter.Int64BitsToDouble(-1) : 0);
@@ -177,8 +181,9 @@ internal sealed class CycleRun
             System.X.CopyTo(held, 0);
         }
 
-        System.Linearise(from);
-        System.Evaluate();
+        System.Elements.LineariseNear(from, System.Slots, anew);
+        anew = Lanes.Zero;
+        System.Elements.Evaluate(System.Slots);
         Damp(rule, from, damped);
         for (var n = 0; n < most; n++)
         {
@@ -186,9 +191,9 @@ internal sealed class CycleRun
             System.Factors.Factor();
             System.Factors.Solve(System.X);
             Keep(standing);
-            System.Advance();
-            System.Evaluate();
-            standing |= System.Agreeing();
+            System.Elements.Advance(System.X, System.Slots);
+            System.Elements.Evaluate(System.Slots);
+            standing |= System.Elements.Agreeing();
             if ((standing & Working) == Working)
             {
                 break;
@@ -214,11 +219,13 @@ internal sealed class CycleRun
         }
     }
 
-    /// <summary>Factors of the settled point, for the columns.</summary>
+    /// <summary>Factors of the settled point, for the columns: their slopes must be the solution's own, not those it was reached by.</summary>
     private void FactorAtSolution(StepRule rule)
     {
+        System.Elements.Linearise(System.X);
+        System.Elements.Evaluate(System.Slots);
         Array.Copy(rule.Linear, System.Factors.Values, rule.Linear.Length);
-        System.StampElements(System.Factors.Values, rest);
+        System.Elements.Stamp(System.Factors.Values, rest);
         System.Factors.Factor();
     }
 
@@ -238,8 +245,8 @@ internal sealed class CycleRun
                 System.X[r] = from[r];
             }
 
-            System.Advance();
-            System.Evaluate();
+            System.Elements.Advance(System.X, System.Slots);
+            System.Elements.Evaluate(System.Slots);
         }
     }
 
@@ -247,6 +254,6 @@ internal sealed class CycleRun
     {
         Array.Copy(rule.Linear, System.Factors.Values, rule.Linear.Length);
         Array.Copy(rest, System.X, rest.Length);
-        System.StampElements(System.Factors.Values, System.X);
+        System.Elements.Stamp(System.Factors.Values, System.X);
     }
 }

@@ -15,6 +15,7 @@ public sealed class Equations
         Strays = strays;
         StorageBranches = [.. Enumerable.Range(0, branches.Length).Where(b => branches[b].Kind != BranchKind.Conductance)];
         Pattern = SparsePattern.Build(this);
+        Uses = new SlotUses(this);
     }
 
     public int Unknowns { get; }
@@ -28,4 +29,5 @@ public sealed class Equations
     /// <summary>Branches that remember: one state each (u of a storage branch, current of a flow branch).</summary>
     public IReadOnlyList<int> StorageBranches { get; }
     internal SparsePattern Pattern { get; }
+    internal SlotUses Uses { get; }
 }

@@ -5,12 +5,25 @@ namespace Slowglow.Solving;
 /// <summary>LU factors of a matrix in lanes on a fixed pattern. Diagonal pivots in a fixed order; no pivoting.</summary>
 internal sealed class LaneFactors(SparsePattern pattern)
 {
-    /// <summary>Matrix entries before <see cref="Factor"/>, factors after it.</summary>
-    public Lane[] Values { get; } = new Lane[pattern.Entries];
+    /// <summary>Matrix entries before <see cref="Factor"/>, factors after it; one more at the end, where what goes to ground is put.</summary>
+    public Lane[] Values { get; } = new Lane[pattern.Entries + 1];
     private readonly Lane[] inverse = new Lane[pattern.Size];
 
     public unsafe void Factor()
     {
+        if (pattern.Code() is { } code)
+        {
+            fixed (
+                Lane* values = Values,
+                    reciprocals = inverse
+            )
+            {
+                code.Factor.Run(values, reciprocals, null);
+            }
+
+            return;
+        }
+
         fixed (
             Lane* v = Values,
                 inv = inverse
@@ -45,6 +58,20 @@ internal sealed class LaneFactors(SparsePattern pattern)
     /// <summary>Solves in place: right side in, solution out.</summary>
     public unsafe void Solve(Span<Lane> rightSide)
     {
+        if (pattern.Written is { } code)
+        {
+            fixed (
+                Lane* values = Values,
+                    reciprocals = inverse,
+                    unknowns = rightSide
+            )
+            {
+                code.Solve.Run(values, reciprocals, unknowns);
+            }
+
+            return;
+        }
+
         fixed (
             Lane* v = Values,
                 inv = inverse,

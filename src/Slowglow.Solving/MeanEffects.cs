@@ -74,13 +74,13 @@ internal sealed class MeanEffects
             }
         }
 
-        system.Linearise(system.X);
-        system.Evaluate();
+        system.Elements.Linearise(system.X);
+        system.Elements.Evaluate(system.Slots);
         Lane[] siemens = [.. equations.Branches.Select(b => b.Kind == BranchKind.Storage ? Lanes.Zero : system.SiemensOf(b, 0))];
         var slopes = new Lane[slopeStart[^1]];
         for (var e = 0; e < equations.Elements.Count; e++)
         {
-            system.SlopesOf(e).CopyTo(slopes.AsSpan(slopeStart[e]));
+            system.Elements.SlopesOf(e).CopyTo(slopes.AsSpan(slopeStart[e]));
         }
 
         var pushed = Pushed();
@@ -103,7 +103,7 @@ internal sealed class MeanEffects
                 if (use == ParameterMap.Use.Constant)
                 {
                     var ports = equations.Elements[index].Law.Ports;
-                    system.ConstantEffect(index, constant, amount, effect[..ports]);
+                    system.Elements.ConstantEffect(index, constant, amount, system.Slots, effect[..ports]);
                     for (var p = 0; p < ports; p++)
                     {
                         pushed[at + p] = -effect[p];

@@ -70,8 +70,8 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
                 system.X[r] = Lanes.All(reference.Wave[(k * unknowns) + r]);
             }
 
-            system.Linearise(system.X);
-            system.Evaluate();
+            system.Elements.Linearise(system.X);
+            system.Elements.Evaluate(system.Slots);
             for (var e = 0; e < least.Length; e++)
             {
                 var swing = Conducts(system, e, reference);
@@ -86,7 +86,7 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
     private double Conducts(LaneSystem system, int e, CycleReference reference)
     {
         var rows = equations.Elements[e].Rows;
-        var slopes = system.SlopesOf(e);
+        var slopes = system.Elements.SlopesOf(e);
         var ports = rows.Length - 1;
         double R(int a, int b) => a < 0 || b < 0 ? 0 : reference.Transfer[(a * equations.Unknowns) + b];
         double largest = 0;

@@ -36,8 +36,8 @@ public sealed class SmallSignalSolver
             system.X[r] = Lanes.All(operatingPoint[r]);
         }
 
-        system.Linearise(system.X);
-        system.Evaluate();
+        system.Elements.Linearise(system.X);
+        system.Elements.Evaluate(system.Slots);
         Assemble(2 * Math.PI * frequency, frequency);
         Factor();
     }
@@ -47,7 +47,7 @@ public sealed class SmallSignalSolver
         Array.Clear(matrix);
         for (var r = 0; r < equations.Unknowns; r++)
         {
-            matrix[equations.Pattern.PositionOf(r, r)] += LaneSystem.Leak;
+            matrix[equations.Pattern.Diagonal[r]] += LaneSystem.Leak;
         }
 
         foreach (var branch in equations.Branches.Concat(equations.Strays))
@@ -85,7 +85,7 @@ public sealed class SmallSignalSolver
         var element = equations.Elements[e];
         var rows = element.Rows;
         var ports = element.Law.Ports;
-        var slopes = system.SlopesOf(e);
+        var slopes = system.Elements.SlopesOf(e);
         for (var p = 0; p < ports; p++)
         {
             for (var q = 0; q < ports; q++)
@@ -239,7 +239,7 @@ public sealed class SmallSignalSolver
     {
         var element = equations.Elements[elementIndex];
         var ports = element.Law.Ports;
-        var slopes = system.SlopesOf(elementIndex);
+        var slopes = system.Elements.SlopesOf(elementIndex);
         Complex At(Complex[] v, int row) => row < 0 ? 0 : v[row];
         Complex sum = 0;
         for (var p = 0; p < ports; p++)

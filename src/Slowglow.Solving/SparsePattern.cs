@@ -16,6 +16,9 @@ internal sealed class SparsePattern
     /// <summary>Unknown eliminated k-th.</summary>
     public int[] Order { get; private set; } = [];
 
+    /// <summary>Position of an unknown's own entry.</summary>
+    public int[] Diagonal { get; private set; } = [];
+
     /// <summary>Position of the pivot of step k.</summary>
     public int[] Pivot { get; private set; } = [];
 
@@ -33,7 +36,30 @@ internal sealed class SparsePattern
     public int[] TargetStart { get; private set; } = [];
     public int[] Target { get; private set; } = [];
 
+    private const int WorthWriting = 20_000;
+    private const int MostTargets = 20_000;
+    private volatile FactorCode.Pair? written;
+    private int factored;
+
+    /// <summary>Straight-line code of this pattern, once it was written.</summary>
+    public FactorCode.Pair? Written => written;
+
+    /// <summary>Straight-line code; null as long as it is not worth writing or is still being written, which goes on beside the work.</summary>
+    public FactorCode.Pair? Code()
+    {
+        if (written is null && Target.Length < MostTargets && Interlocked.Increment(ref factored) == WorthWriting)
+        {
+            Task.Run(() => written = new(FactorCode.Factor(this), FactorCode.Solve(this)));
+        }
+
+        return written;
+    }
+
     public int PositionOf(int row, int column) => positions[(row, column)];
+
+    /// <summary>Positions of all pairs of some rows, row by row; <see cref="Entries"/> where one of the pair is ground (-1).</summary>
+    public int[] PositionsOf(int[] rows) =>
+        [.. rows.SelectMany(_ => rows, (r, c) => r < 0 || c < 0 ? Entries : positions[(r, c)])];
 
     public static SparsePattern Build(Equations equations)
     {
@@ -142,6 +168,7 @@ internal sealed class SparsePattern
         }
 
         Pivot = pivot;
+        Diagonal = [.. Enumerable.Range(0, Size).Select(r => positions[(r, r)])];
         (LowerStart, LowerPosition, LowerRow) = ([.. lowerStart], [.. lowerPosition], [.. lowerRow]);
         (UpperStart, UpperPosition, UpperColumn) = ([.. upperStart], [.. upperPosition], [.. upperColumn]);
         (TargetStart, Target) = ([.. targetStart], [.. target]);

@@ -9,6 +9,9 @@ public sealed class StaticProblem
     /// <summary>Where to start, one entry for each unknown.</summary>
     public required double[] Start { get; init; }
 
+    /// <summary>A settled relative to start from instead of <see cref="Start"/>; null for none.</summary>
+    public RestReference? Relative { get; init; }
+
     /// <summary>Currents pushed into unknowns from outside (a meter's), amperes.</summary>
     public IReadOnlyList<(int Row, double Amps)> Pushed { get; init; } = [];
 

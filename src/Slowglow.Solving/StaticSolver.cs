@@ -12,36 +12,33 @@ public sealed class StaticSolver
 {
     private const int MostSteps = 60;
     private readonly LaneSystem system;
-    private readonly Lane[] linear;
-    private readonly Lane[] sources;
-    private readonly Lane[] pushed;
+    private readonly RestLoader loader;
+    private readonly FirstOrder firstOrder;
     private readonly StaticProblem?[] inLane = new StaticProblem?[Lanes.Width];
     private readonly int[] steps = new int[Lanes.Width];
+    private IReadOnlyList<(int Row, double Amps)> pushed = [];
     private double swing;
 
     public StaticSolver(Equations equations)
     {
         system = new LaneSystem(equations);
-        linear = new Lane[system.Factors.Values.Length];
-        sources = new Lane[equations.Unknowns];
-        pushed = new Lane[equations.Unknowns];
+        loader = new RestLoader(system);
+        firstOrder = new FirstOrder(equations);
     }
 
     /// <summary>Solves all problems with sine sources frozen at <paramref name="swing"/> (-1 to 1).</summary>
     public void Solve(IReadOnlyList<StaticProblem> problems, double swing = 0, CancellationToken cancel = default)
     {
         this.swing = swing;
+        var left = firstOrder.Sift(problems, swing);
         var hard = new List<StaticProblem>();
         var next = 0;
         Array.Clear(inLane);
-        while (true)
+        loader.Forget();
+        FillIdleLanes(left);
+        while (Refill(left, ref next))
         {
             cancel.ThrowIfCancellationRequested();
-            if (!Refill(problems, ref next))
-            {
-                break;
-            }
-
             Step(hard);
         }
 
@@ -52,108 +49,60 @@ public sealed class StaticSolver
         }
     }
 
+    /// <summary>A lane that has no world yet works on a copy of another's.</summary>
+    private void FillIdleLanes(IReadOnlyList<StaticProblem> problems)
+    {
+        for (var lane = problems.Count; lane < Lanes.Width && problems.Count > 0; lane++)
+        {
+            loader.Load(lane, problems[0], swing);
+        }
+    }
+
     private bool Refill(IReadOnlyList<StaticProblem> problems, ref int next)
     {
         var changed = false;
+        var busy = false;
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
             if (inLane[lane] is null && next < problems.Count)
             {
-                Load(lane, problems[next++]);
+                if (!changed && next >= Lanes.Width)
+                {
+                    system.Elements.Still();
+                }
+
                 changed = true;
+                inLane[lane] = problems[next];
+                steps[lane] = 0;
+                loader.Load(lane, problems[next++], swing);
             }
+
+            busy |= inLane[lane] is not null;
         }
 
         if (changed)
         {
-            Prepare(Lanes.One);
+            system.Elements.Evaluate(system.Slots);
         }
 
-        return inLane.Any(p => p is not null);
-    }
-
-    private void Load(int lane, StaticProblem problem)
-    {
-        inLane[lane] = problem;
-        steps[lane] = 0;
-        for (var s = 0; s < problem.Slots.Length; s++)
-        {
-            Lanes.Put(ref system.Slots[s], lane, problem.Slots[s]);
-        }
-
-        for (var r = 0; r < problem.Start.Length; r++)
-        {
-            Lanes.Put(ref system.X[r], lane, problem.Start[r]);
-        }
-
-        for (var r = 0; r < pushed.Length; r++)
-        {
-            Lanes.Put(ref pushed[r], lane, 0);
-        }
-
-        foreach (var (row, amps) in problem.Pushed)
-        {
-            Lanes.Put(ref pushed[row], lane, pushed[row].GetElement(lane) + amps);
-        }
-
-        system.Linearise(system.X, lane);
-    }
-
-    private void Prepare(Lane scale)
-    {
-        FillIdleLanes();
-        system.AssembleLinear(0, linear);
-        AssembleSources(scale);
-        system.Evaluate();
-    }
-
-    private void AssembleSources(Lane scale)
-    {
-        system.AssembleSources(swing, scale, sources);
-        for (var r = 0; r < pushed.Length; r++)
-        {
-            sources[r] += scale * pushed[r];
-        }
-    }
-
-    /// <summary>An empty lane works on a copy of a busy one, so that it never produces NaN of its own.</summary>
-    private void FillIdleLanes()
-    {
-        var busy = Array.FindIndex(inLane, p => p is not null);
-        for (var lane = 0; lane < Lanes.Width; lane++)
-        {
-            if (inLane[lane] is null && busy >= 0)
-            {
-                for (var s = 0; s < system.Slots.Length; s++)
-                {
-                    Lanes.Put(ref system.Slots[s], lane, system.Slots[s].GetElement(busy));
-                }
-
-                for (var r = 0; r < system.X.Length; r++)
-                {
-                    Lanes.Put(ref system.X[r], lane, system.X[r].GetElement(busy));
-                }
-
-                system.Linearise(system.X, lane);
-            }
-        }
+        return busy;
     }
 
     private void Newton()
     {
-        Array.Copy(linear, system.Factors.Values, linear.Length);
-        Array.Copy(sources, system.X, sources.Length);
-        system.StampElements(system.Factors.Values, system.X);
+        Array.Copy(loader.Linear, system.Factors.Values, loader.Linear.Length);
+        Array.Copy(loader.Sources, system.X, system.X.Length);
+        system.Elements.Stamp(system.Factors.Values, system.X);
         system.Factors.Factor();
         system.Factors.Solve(system.X);
-        system.Advance();
-        system.Evaluate();
+        system.Elements.Advance(system.X, system.Slots);
+        system.Elements.Evaluate(system.Slots);
     }
 
     private void Step(List<StaticProblem> hard)
     {
         Newton();
-        var agreeing = system.Agreeing();
+        var agreeing = system.Elements.Agreeing();
         var broken = system.Broken();
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
@@ -179,9 +128,13 @@ public sealed class StaticSolver
 
     private void Unload(int lane, StaticProblem problem)
     {
-        problem.Solution = [.. system.X.Select(x => x.GetElement(lane))];
-        problem.Settled = true;
-        problem.Steps = steps[lane];
+        var solution = new double[system.X.Length];
+        for (var r = 0; r < solution.Length; r++)
+        {
+            solution[r] = system.X[r].GetElement(lane);
+        }
+
+        (problem.Solution, problem.Settled, problem.Steps) = (solution, true, steps[lane]);
         inLane[lane] = null;
     }
 
@@ -193,18 +146,13 @@ public sealed class StaticSolver
             system.Slots[s] = Lanes.All(problem.Slots[s]);
         }
 
-        Array.Clear(pushed);
-        foreach (var (row, amps) in problem.Pushed)
-        {
-            pushed[row] += Lanes.All(amps);
-        }
-
+        pushed = problem.Pushed;
         for (var r = 0; r < start.Length; r++)
         {
             system.X[r] = Lanes.All(start[r]);
         }
 
-        system.Linearise(system.X);
+        system.Elements.Linearise(system.X);
     }
 
     /// <summary>
@@ -213,10 +161,10 @@ public sealed class StaticSolver
     internal bool Settle(double scale, double extra, int most, double damping = 1)
     {
         system.Extra = Lanes.All(extra);
-        system.AssembleLinear(0, linear);
+        system.AssembleLinear(0, loader.Linear);
         AssembleSources(Lanes.All(scale));
-        system.Linearise(system.X);
-        system.Evaluate();
+        system.Elements.Linearise(system.X);
+        system.Elements.Evaluate(system.Slots);
         var settled = false;
         for (var n = 0; n < most && !settled; n++)
         {
@@ -227,7 +175,7 @@ public sealed class StaticSolver
                 break;
             }
 
-            settled = (system.Agreeing() & 1) != 0;
+            settled = (system.Elements.Agreeing() & 1) != 0;
             if (damping < 1 && !settled)
             {
                 for (var r = 0; r < before.Length; r++)
@@ -235,13 +183,22 @@ public sealed class StaticSolver
                     system.X[r] = before[r] + (damping * (system.X[r] - before[r]));
                 }
 
-                system.Linearise(system.X);
-                system.Evaluate();
+                system.Elements.Linearise(system.X);
+                system.Elements.Evaluate(system.Slots);
             }
         }
 
         system.Extra = Lanes.Zero;
         return settled;
+    }
+
+    private void AssembleSources(Lane scale)
+    {
+        system.AssembleSources(swing, scale, loader.Sources);
+        foreach (var (row, amps) in pushed)
+        {
+            loader.Sources[row] += scale * amps;
+        }
     }
 
     internal double[] Now() => [.. system.X.Select(x => x.GetElement(0))];

@@ -32,9 +32,9 @@ public sealed class TransferResistance
         for (var k = 0; k < steps; k += stride)
         {
             At(worlds, k);
-            system.Linearise(system.X);
-            system.Evaluate();
-            system.StampElements(system.Factors.Values, column, (double)Math.Min(stride, steps - k) / steps);
+            system.Elements.Linearise(system.X);
+            system.Elements.Evaluate(system.Slots);
+            system.Elements.Stamp(system.Factors.Values, column, (double)Math.Min(stride, steps - k) / steps);
         }
 
         system.Factors.Factor();

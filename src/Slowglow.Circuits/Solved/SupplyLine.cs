@@ -30,6 +30,9 @@ internal sealed class SupplyLine
     /// <summary>The healthy unit at rest on its lines.</summary>
     public double[] Rest { get; private set; } = [];
 
+    /// <summary>The same for others at rest on the lines to start from.</summary>
+    public RestReference? Reference { get; private set; }
+
     /// <summary>The lines of a settled healthy world; null when it stands on none.</summary>
     public static SupplyLine? Of(Circuit circuit, WorldState healthy)
     {
@@ -54,7 +57,18 @@ internal sealed class SupplyLine
             line.rails.Add((siemens, volts, 1 / ohms, healthy.Mean[row] + (amps * ohms)));
         }
 
-        line.Rest = line.Settle(line.On(healthy.Slots), healthy.Mean) ?? [];
+        var slots = line.On(healthy.Slots);
+        line.Rest = line.Settle(slots, healthy.Mean) ?? [];
+        line.Reference = RestReference.Of(
+            circuit.Equations,
+            new StaticProblem
+            {
+                Slots = slots,
+                Start = line.Rest,
+                Solution = line.Rest,
+                Settled = line.Rest.Length > 0,
+            }
+        );
         return line.Rest.Length > 0 ? line : null;
     }
 

@@ -131,7 +131,14 @@ internal sealed class WorldSolver(Circuit circuit)
         }
 
         var beyond = worlds.Where(w => !within.Contains(w)).ToList();
-        var problems = beyond.Select(w => new StaticProblem { Slots = line.On(w.Slots), Start = line.Rest }).ToList();
+        var problems = beyond
+            .Select(w => new StaticProblem
+            {
+                Slots = line.On(w.Slots),
+                Start = line.Rest,
+                Relative = line.Reference,
+            })
+            .ToList();
         new StaticSolver(circuit.Equations).Solve(problems, 0, cancel);
         var usual = StatesOf(line.Rest, line.On(relative.Slots));
         foreach (var (world, problem) in beyond.Zip(problems))

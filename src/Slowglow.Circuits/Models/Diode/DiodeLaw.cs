@@ -35,18 +35,29 @@ internal sealed class DiodeLaw : Law
         var saturation = constants[(int)Constant.SaturationAmps];
         var forward = Exponential(u, knee, constants[(int)Constant.SeriesOhms], saturation, out var forwardSlope) - saturation;
 
-        // Breakdown: the same form mirrored, through BreakdownAmps at BreakdownVolts.
-        var reverseOhms = constants[(int)Constant.BreakdownOhms];
-        var reverseAmps = constants[(int)Constant.BreakdownAmps];
-        var atBreakdown = reverseOhms * reverseAmps / ThermalVolts;
-        var z = Lanes.Log(atBreakdown) + atBreakdown + ((-u - constants[(int)Constant.BreakdownVolts]) * (1 / ThermalVolts));
-        var omega = Lanes.Omega(z);
-        var reverse = omega * ThermalVolts / reverseOhms;
-        var reverseSlope = omega / ((Lanes.One + omega) * reverseOhms);
-
+        var reverse = Breakdown(u, constants, out var reverseSlope);
         var working = constants[(int)Constant.Working];
         currents[0] = working * (forward - reverse);
         slopes[0] = working * (forwardSlope + reverseSlope);
+    }
+
+    /// <summary>The same form mirrored, through BreakdownAmps at BreakdownVolts.</summary>
+    private static Lane Breakdown(Lane u, ReadOnlySpan<Lane> constants, out Lane slope)
+    {
+        // So far from breaking down its share is below 1e-40.
+        var over = (-u - constants[(int)Constant.BreakdownVolts]) * (1 / ThermalVolts);
+        var away = Vector256.LessThan(over, Lanes.All(-100));
+        if (away.ExtractMostSignificantBits() == 0xF)
+        {
+            slope = Lanes.Zero;
+            return Lanes.Zero;
+        }
+
+        var ohms = constants[(int)Constant.BreakdownOhms];
+        var atBreakdown = ohms * constants[(int)Constant.BreakdownAmps] / ThermalVolts;
+        var omega = Lanes.Omega(Lanes.Log(atBreakdown) + atBreakdown + over);
+        slope = Vector256.AndNot(omega / ((Lanes.One + omega) * ohms), away);
+        return Vector256.AndNot(omega * ThermalVolts / ohms, away);
     }
 
     /// <summary>I with I = Is e^((u - I r) / knee), and its slope.</summary>
@@ -58,8 +69,16 @@ internal sealed class DiodeLaw : Law
         return omega * knee / ohms;
     }
 
+    public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants) =>
+        Beyond(before[0], after[0], Lanes.All(ThermalVolts));
+
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
+        if (Vector256.LessThanAll(Vector256.Abs(volts[0] - before[0]), Lanes.All(ThermalVolts)))
+        {
+            return;
+        }
+
         // From below the knee a tangent promises far too much; from above it lands at or above the knee and needs no help.
         var knee = constants[(int)Constant.Ideality] * ThermalVolts;
         var top = knee * Lanes.Log(knee / (Lanes.All(1.414) * constants[(int)Constant.SaturationAmps]));

@@ -106,6 +106,22 @@ internal sealed class OpAmpLaw : Law
         return half + Lanes.All(1e-3);
     }
 
+    public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants)
+    {
+        // The input bends it over what drives the output from rail to rail; the output, by the change-over between sourcing and sinking, which
+        // matters by its amperes alone: a hundredth of it is 1e-10 A.
+        var input = before[Positive] - before[Negative];
+        var room = (Vector256.Abs(before[Supply]) + Lanes.One) / constants[(int)Constant.Gain];
+        var changeOver = 30 * CrossoverAmps * constants[(int)Constant.OutputOhms];
+        return Beyond(
+                input,
+                after[Positive] - after[Negative],
+                Vector256.Min(0.1 * room, changeOver / constants[(int)Constant.Gain])
+            )
+            | Beyond(before[Out], after[Out], changeOver)
+            | Beyond(before[Supply], after[Supply], changeOver);
+    }
+
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
         // Linearised by its output: the tangent says where the output would go; the input that gives that output is the next point.

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Slowglow.Circuits.Models.Diode;
 using Slowglow.Solving;
@@ -60,6 +61,7 @@ internal sealed class BjtLaw : Law
     }
 
     /// <summary>Is (e^(v/Vt) - 1), continued as a straight line far above any current a part survives.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Lane Junction(Lane v, Lane saturation, out Lane slope)
     {
         var x = v * (1 / Vt);
@@ -67,6 +69,14 @@ internal sealed class BjtLaw : Law
         var e = Lanes.Exp(held);
         slope = saturation * e * (1 / Vt);
         return (saturation * (e - Lanes.One)) + (slope * Vt * (x - held));
+    }
+
+    public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants)
+    {
+        // A collector well out of saturation bends the law by the Early effect alone.
+        var reverse = constants[(int)Constant.Polarity] * (before[0] - before[1]);
+        var bend = Lanes.Choose(Vector256.GreaterThan(reverse, Lanes.All(20 * Vt)), Lanes.All(10), Lanes.All(Vt));
+        return Beyond(before[0], after[0], bend) | Beyond(before[1], after[1], Lanes.All(Vt));
     }
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
@@ -92,8 +102,14 @@ internal sealed class BjtLaw : Law
     /// <summary>Logarithmic steps above the knee of a junction; used by every exponential without a series resistance.</summary>
     internal static Lane LimitJunction(Lane before, Lane now, Lane saturation)
     {
+        var far = Vector256.GreaterThan(now, Lanes.Zero) & Vector256.GreaterThan(Vector256.Abs(now - before), Lanes.All(2 * Vt));
+        if (far == Lanes.Zero)
+        {
+            return now;
+        }
+
         var knee = Vt * Lanes.Log(Lanes.All(Vt / 1.414) / saturation);
-        var rise = Vector256.GreaterThan(now, knee) & Vector256.GreaterThan(Vector256.Abs(now - before), Lanes.All(2 * Vt));
+        var rise = far & Vector256.GreaterThan(now, knee);
         var step = (now - before) * (1 / Vt);
         var up = before + (Vt * Lanes.Log(Vector256.Max(Lanes.One + step, Lanes.All(1e-3))));
         var fromBelow = Vt * Lanes.Log(Vector256.Max(now * (1 / Vt), Lanes.All(1e-3)));

@@ -69,6 +69,11 @@ internal sealed class PentodeLaw : Law
         slopes[8] = perDrive * byScreen * screenPositive * share;
     }
 
+    public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants) =>
+        Beyond(before[0], after[0], TriodeLaw.AnodeBend(before[0]))
+        | Beyond(before[1], after[1], TriodeLaw.GridBend(constants[(int)Constant.GridSharpness]))
+        | Beyond(before[2], after[2], TriodeLaw.AnodeBend(before[2]));
+
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
         var stride = Lanes.All(2) + (Lanes.All(0.5) * Vector256.Abs(before[1]));

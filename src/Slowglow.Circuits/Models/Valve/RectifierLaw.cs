@@ -24,6 +24,9 @@ internal sealed class RectifierLaw : Law
         slopes[0] = 1.5 * k * root * positive;
     }
 
+    public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants) =>
+        Beyond(before[0], after[0], TriodeLaw.AnodeBend(before[0]));
+
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
         // Out of cut-off the slope is nothing: start from a volt.

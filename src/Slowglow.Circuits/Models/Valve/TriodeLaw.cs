@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Slowglow.Solving;
 
@@ -56,6 +57,7 @@ internal sealed class TriodeLaw : Law
     }
 
     /// <summary>x where it is positive, next to nothing where it is not, with a rounded corner of 20 mV; and its slope.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Lane Positive(Lane x, out Lane slope)
     {
         const double Corner = 0.02;
@@ -68,6 +70,7 @@ internal sealed class TriodeLaw : Law
     }
 
     /// <summary>factor x^exponent for x &gt;= 0, and its slope.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Lane PowerLaw(Lane x, Lane exponent, Lane factor, out Lane slope)
     {
         var safe = Vector256.Max(x, Lanes.All(1e-30));
@@ -79,10 +82,28 @@ internal sealed class TriodeLaw : Law
     /// <summary>Grid current, amperes: Gg (L(Cg Vg) / Cg)^xi.</summary>
     internal static void GridCurrent(Lane grid, Lane amps, Lane sharpness, Lane exponent, out Lane current, out Lane slope)
     {
+        // So far below its knee the law says less than a picoampere; each lane for itself, whatever its neighbours do.
+        var asleep = Vector256.LessThan(sharpness * grid, Lanes.All(-14));
+        if (asleep.ExtractMostSignificantBits() == 0xF)
+        {
+            (current, slope) = (Lanes.Zero, Lanes.Zero);
+            return;
+        }
+
         var soft = Lanes.SoftPlus(sharpness * grid, out var sigma);
-        current = PowerLaw(soft / sharpness, exponent, amps, out var perVolt);
-        slope = perVolt * sigma;
+        current = Vector256.AndNot(PowerLaw(soft / sharpness, exponent, amps, out var perVolt), asleep);
+        slope = Vector256.AndNot(perVolt * sigma, asleep);
     }
+
+    public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants) =>
+        Beyond(before[0], after[0], AnodeBend(before[0]))
+        | Beyond(before[1], after[1], GridBend(constants[(int)Constant.GridSharpness]));
+
+    /// <summary>Volts of an anode or screen over which the law bends: its corner near nothing, a tenth of what stands there above.</summary>
+    internal static Lane AnodeBend(Lane volts) => Vector256.Max(Lanes.All(0.02), 0.1 * volts);
+
+    /// <summary>Volts of a grid over which the law bends: the grid current's knee.</summary>
+    internal static Lane GridBend(Lane sharpness) => Lanes.One / sharpness;
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {

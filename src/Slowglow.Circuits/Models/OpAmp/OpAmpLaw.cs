@@ -124,6 +124,11 @@ internal sealed class OpAmpLaw : Law
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
+        if (IsSmall(before, volts, constants))
+        {
+            return;
+        }
+
         // Linearised by its output: the tangent says where the output would go; the input that gives that output is the next point.
         var half = Vector256.Max(Half(before[Supply], constants, out _), Half(volts[Supply], constants, out _));
         var gain = constants[(int)Constant.Gain];
@@ -156,6 +161,21 @@ internal sealed class OpAmpLaw : Law
         next = Lanes.Choose(moving, Lanes.Zero, next);
         volts[Positive] += (next - wants) * half / gain;
         LimitOutput(before, volts, constants);
+    }
+
+    /// <summary>Steps that move the output by little beside what bends it need no holding.</summary>
+    private static bool IsSmall(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
+    {
+        var least = Vector256.Min(
+            Lanes.All(0.05),
+            0.05 * constants[(int)Constant.LimitAmps] * constants[(int)Constant.OutputOhms]
+        );
+        var input = constants[(int)Constant.Gain] * (volts[Positive] - volts[Negative] - before[Positive] + before[Negative]);
+        var most = Vector256.Max(
+            Vector256.Abs(input),
+            Vector256.Max(Vector256.Abs(volts[Out] - before[Out]), Vector256.Abs(volts[Supply] - before[Supply]))
+        );
+        return Vector256.LessThanAll(most, least);
     }
 
     /// <summary>

@@ -29,4 +29,16 @@ public enum FailureMode
 
     /// <summary>Output stuck near the negative rail. Severity unused (0).</summary>
     StuckLow,
+
+    /// <summary>Contact, joint, wiper or holder that conducts badly: dirty, worn or dry. Severity = ohms in series.</summary>
+    BadContact,
+
+    /// <summary>Valve section with gas in it: ions carry current out of the grid. Severity = that current over the anode's.</summary>
+    Gassy,
+
+    /// <summary>Another value than the drawing's was fitted. Severity = factor on the value.</summary>
+    WrongValue,
+
+    /// <summary>Fitted the wrong way round: anode for cathode, plus for minus, collector for emitter. Severity unused (0).</summary>
+    Backwards,
 }

@@ -31,6 +31,10 @@ public static class FaultWords
             FailureMode.DriedOut => $"dried out, {Engineering.Format(severity * 100, "%", 2)} of its capacitance left",
             FailureMode.StuckHigh => "output stuck high",
             FailureMode.StuckLow => "output stuck low",
+            FailureMode.BadContact => $"bad contact {Engineering.Format(severity, "ohm", 2)}",
+            FailureMode.Gassy => $"gassy {Engineering.Format(severity * 100, "%", 2)}",
+            FailureMode.WrongValue => $"wrong value fitted, {Engineering.Format(severity, "times", 2)} the drawing's",
+            FailureMode.Backwards => "fitted backwards",
             _ => mode.ToString(),
         };
 }

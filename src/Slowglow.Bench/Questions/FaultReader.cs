@@ -53,6 +53,10 @@ public static partial class FaultReader
             "DEAD" => FailureMode.Dead,
             "DRIED" or "DRIED OUT" or "DRIED OUT," => FailureMode.DriedOut,
             "STUCK HIGH" or "OUTPUT STUCK HIGH" => FailureMode.StuckHigh,
+            "BAD CONTACT" or "DIRTY" => FailureMode.BadContact,
+            "GASSY" => FailureMode.Gassy,
+            "WRONG VALUE" or "WRONG VALUE FITTED" or "WRONG VALUE FITTED," => FailureMode.WrongValue,
+            "BACKWARDS" or "FITTED BACKWARDS" => FailureMode.Backwards,
             "STUCK LOW" or "OUTPUT STUCK LOW" => FailureMode.StuckLow,
             _ => null,
         };
@@ -61,7 +65,7 @@ public static partial class FaultReader
     private static double? Severity(FailureMode mode, Match match)
     {
         var figure = match.Groups["figure"].Value;
-        if (mode is FailureMode.Open or FailureMode.Short or FailureMode.Dead or FailureMode.StuckHigh or FailureMode.StuckLow)
+        if (HasNoDegree(mode))
         {
             return figure.Length == 0 ? 0 : null;
         }
@@ -71,10 +75,19 @@ public static partial class FaultReader
             return null;
         }
 
-        var unit = mode == FailureMode.Leaky ? Unit.Ohm : Unit.Percent;
-        var most = mode is FailureMode.LowEmission or FailureMode.DriedOut ? 1 : 1e12;
+        var unit = mode is FailureMode.Leaky or FailureMode.BadContact ? Unit.Ohm : Unit.Percent;
+        var most = mode is FailureMode.LowEmission or FailureMode.DriedOut or FailureMode.Gassy ? 1 : 1e12;
         return quantity.Fits(unit) && quantity.Value > 0 && quantity.Value < most ? quantity.Value : null;
     }
+
+    private static bool HasNoDegree(FailureMode mode) =>
+        mode
+            is FailureMode.Open
+                or FailureMode.Short
+                or FailureMode.Dead
+                or FailureMode.StuckHigh
+                or FailureMode.StuckLow
+                or FailureMode.Backwards;
 
     private static string Offer(IEnumerable<Fault> known)
     {
@@ -92,8 +105,8 @@ public static partial class FaultReader
         """
             ^(?<part>\S+)\s
             (?<where>.*?)\s?
-            (?<mode>open|blown|broken|shorted|short|leaky|drifted(?:\ up|\ down)?,?|x|low\ emission|weak|dead|dried(?:\ out)?,?|(?:output\ )?stuck\ (?:high|low))
-            (?:\s?(?:(?:to|by)\s)?(?<figure>\S+(?:\s(?:%|[kM]?ohm))?)(?:\stimes)?(?:\s(?:left|(?:of\s)?its\svalue|of\sits\scapacitance\sleft))?)?$
+            (?<mode>open|blown|broken|shorted|short|leaky|drifted(?:\ up|\ down)?,?|x|low\ emission|weak|dead|dried(?:\ out)?,?|bad\ contact|dirty|gassy|wrong\ value(?:\ fitted)?,?|(?:fitted\ )?backwards|(?:output\ )?stuck\ (?:high|low))
+            (?:\s?(?:(?:to|by)\s)?(?<figure>\S+(?:\s(?:%|[kM]?ohm))?)(?:\stimes)?(?:\s(?:left|the\ drawing's|(?:of\s)?its\svalue|of\sits\scapacitance\sleft))?)?$
             """,
         RegexOptions.IgnoreCase | RegexOptions.IgnorePatternWhitespace
     )]

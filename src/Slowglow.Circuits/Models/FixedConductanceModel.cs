@@ -21,7 +21,24 @@ internal abstract class FixedConductanceModel(Part part) : TwoPinModel(part)
 
     protected override void Open(double[] slots) => slots[Slot] = CircuitBuilder.OpenSiemens;
 
+    /// <summary>Puts ohms in series with what it is.</summary>
+    protected void AddOhms(double ohms, double[] slots) => slots[Slot] = 1 / ((1 / slots[Slot]) + ohms);
+
+    public override bool Apply(Fault fault, double[] slots)
+    {
+        if (fault.Mode != FailureMode.BadContact || fault.Severity <= 0)
+        {
+            return base.Apply(fault, slots);
+        }
+
+        AddOhms(fault.Severity, slots);
+        return true;
+    }
+
     public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open)];
+
+    /// <summary>What happens to anything that two pieces of metal make by touching.</summary>
+    protected IEnumerable<Fault> BadContacts() => Severities.Contact.Select(ohms => Whole(FailureMode.BadContact, ohms));
 
     protected PartStress StressOf(StressView view, double ratedAmps, double ratedWatts)
     {

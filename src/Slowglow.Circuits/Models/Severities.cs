@@ -20,4 +20,22 @@ internal static class Severities
 
     /// <summary>Fraction of emission left.</summary>
     public static readonly double[] Emission = [0.55, 0.25];
+
+    /// <summary>Ohms of a leak across a transistor's junction, or from its collector to its emitter.</summary>
+    public static readonly double[] JunctionLeak = [10e3];
+
+    /// <summary>Ohms of a leak over the insulation of a winding: to the core, or to its neighbour.</summary>
+    public static readonly double[] InsulationLeak = [220e3, 10e3];
+
+    /// <summary>Ohms of a dirty track between two pins of a valve socket.</summary>
+    public static readonly double[] SocketLeak = [10e6, 1e6];
+
+    /// <summary>Grid current of a gassy valve over its anode current.</summary>
+    public static readonly double[] Gas = [3e-4, 3e-3];
+
+    /// <summary>Ohms of a dirty contact, a dry joint, a wiper that hardly touches.</summary>
+    public static readonly double[] Contact = [100, 10e3];
+
+    /// <summary>The common mix-ups: a ring of the colour code, or a zero, too many or too few.</summary>
+    public static readonly double[] Fitted = [10, 0.1];
 }

@@ -41,7 +41,7 @@ internal abstract class TwoPinModel(Part part) : PartModel(part)
             case FailureMode.Leaky when fault.Severity > 0:
                 slots[LeakSlot] = 1 / fault.Severity;
                 return true;
-            case FailureMode.Drifted when fault.Severity > 0:
+            case FailureMode.Drifted or FailureMode.WrongValue when fault.Severity > 0:
                 return Scale(fault.Severity, slots);
             default:
                 return false;

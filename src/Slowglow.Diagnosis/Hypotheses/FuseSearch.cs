@@ -45,7 +45,7 @@ internal sealed class FuseSearch(IWorldSource source)
 
     private bool IsWorthALook(Fault fault, Answer inlet, Answer healthy)
     {
-        if (fault.Mode == FailureMode.Open || fuses.Contains(fault.Part))
+        if (fuses.Contains(fault.Part))
         {
             return false;
         }

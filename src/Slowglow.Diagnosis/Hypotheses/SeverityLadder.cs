@@ -25,10 +25,21 @@ internal static class SeverityLadder
     }
 
     public static bool IsSoft(Fault fault) =>
-        fault.Mode is FailureMode.Leaky or FailureMode.Drifted or FailureMode.LowEmission or FailureMode.DriedOut
+        fault.Mode
+            is FailureMode.Leaky
+                or FailureMode.Drifted
+                or FailureMode.LowEmission
+                or FailureMode.DriedOut
+                or FailureMode.BadContact
+                or FailureMode.Gassy
         && fault.Severity > 0;
 
     /// <summary>Larger for a worse fault.</summary>
     private static double Badness(Fault fault) =>
-        fault.Mode == FailureMode.Drifted ? Math.Abs(Math.Log(fault.Severity)) : -Math.Log(fault.Severity);
+        fault.Mode switch
+        {
+            FailureMode.Drifted => Math.Abs(Math.Log(fault.Severity)),
+            FailureMode.BadContact or FailureMode.Gassy => Math.Log(fault.Severity),
+            _ => -Math.Log(fault.Severity),
+        };
 }

@@ -28,14 +28,18 @@ internal sealed class PriorMasses(Sheet sheet, IReadOnlyList<PartStress> healthy
     }
 
     /// <summary>
-    /// Faults of one mode share its mass over places and severities. Parts drift upward far more often than downward, and power transistors
-    /// short from collector to emitter first: common practice, no source.
+    /// Faults of one mode share its mass over places and severities. Parts drift upward far more often than downward, power transistors
+    /// short from collector to emitter first, turns short before a winding breaks through to the core, heaters burn out before pins lose
+    /// contact: common practice, no source.
     /// </summary>
     private static double PlaceWeight(Fault fault) =>
         fault switch
         {
             { Mode: FailureMode.Drifted, Severity: < 1 } => 0.3,
             { Mode: FailureMode.Short, Where: "c-e" or "e-c" or "d-s" } => 2,
+            { Mode: FailureMode.Open, Where: "heater" } => 3,
+            { Mode: FailureMode.Short or FailureMode.Leaky } when fault.Where.Contains(" to ", StringComparison.Ordinal) => 0.3,
+            { Mode: FailureMode.Open } when fault.Where.StartsWith("pin ", StringComparison.Ordinal) => 0.3,
             _ => 1,
         };
 }

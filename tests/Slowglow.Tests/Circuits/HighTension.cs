@@ -5,7 +5,8 @@ internal static class HighTension
 {
     /// <param name="volts">Of the rail, give or take the rectifier's drop.</param>
     /// <param name="parts">Lines under parts:, each indented by two blanks.</param>
-    public static SheetOnBench Of(double volts, string parts) =>
+    /// <param name="more">Further sections of the sheet.</param>
+    public static SheetOnBench Of(double volts, string parts, string more = "") =>
         SheetOnBench.From(
             FormattableString.Invariant(
                 $$"""
@@ -26,6 +27,7 @@ internal static class HighTension
                   D4: 1N4007 GND -> T1.4
                   C1: 470u 450V HT -> GND
                 {{parts}}
+                {{more}}
                 """
             )
         );

@@ -1,5 +1,6 @@
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Priors;
+using Slowglow.Tests.ReferenceSolver;
 using Xunit;
 
 namespace Slowglow.Tests.Diagnosis;
@@ -17,6 +18,22 @@ public sealed class PriorTests
         }
         var sums = EmbeddedTable.Rows("modes.csv").GroupBy(r => r[0]).Select(g => (g.Key, g.Sum(r => double.Parse(r[2]))));
         Assert.All(sums.Where(s => s.Key is not ("Fuse" or "Lamp")), s => Assert.InRange(s.Item2, 0.98, 1.06));
+    }
+
+    /// <summary>A fault that no row weighs would be given the share of a mode nobody thought of.</summary>
+    [Fact]
+    public void Every_fault_of_the_demo_units_is_weighed_by_a_row()
+    {
+        var rows = EmbeddedTable.Rows("modes.csv").Select(r => (r[0], r[1])).ToHashSet();
+        foreach (var folder in new[] { "kittiwake-15", "saltmarsh-lm2", "heronsgate-m60" })
+        {
+            var sheet = DemoSheets.Read(folder);
+            var parts = sheet.Parts.ToDictionary(p => p.Designator);
+            Assert.All(
+                Circuit.From(sheet).Value!.Faults,
+                f => Assert.Contains((PartKinds.Of(parts[f.Part]).ToString(), f.Mode.ToString()), rows)
+            );
+        }
     }
 
     [Fact]

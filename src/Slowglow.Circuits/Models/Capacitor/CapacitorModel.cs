@@ -7,16 +7,30 @@ namespace Slowglow.Circuits.Models.Capacitor;
 
 internal sealed class CapacitorModel(CapacitorPart part) : TwoPinModel(part)
 {
+    /// <summary>Small capacitors carry no supply ripple worth a spread, and have no series resistance worth a fault.</summary>
+    private const double LargeFarads = 0.9e-6;
+
+    /// <summary>Value that a film or ceramic capacitor has lost its way to (common practice, no source).</summary>
+    private const double Faded = 0.4;
+    private readonly bool isElectrolytic =
+        part.Style is CapacitorStyle.Electrolytic or CapacitorStyle.Tantalum or CapacitorStyle.Bipolar;
     private int slot;
-    private bool IsElectrolytic => part.Style is CapacitorStyle.Electrolytic or CapacitorStyle.Tantalum or CapacitorStyle.Bipolar;
+
+    /// <summary>Slot of the siemens in series with a large electrolytic; -1 when it has none.</summary>
+    private int series = -1;
 
     protected override void Lay(CircuitBuilder builder)
     {
         slot = builder.Equations.NewSlot(part.Farads);
-        builder.Equations.AddBranch(BranchKind.Storage, Plus, Minus, slot);
+        var plate = Plus;
+        if (isElectrolytic && part.Farads >= LargeFarads)
+        {
+            plate = builder.Equations.NewUnknown();
+            series = builder.Conductance(Plus, plate, ElectrolyteWear.GoodSiemens);
+        }
 
-        // Small capacitors carry no supply ripple worth a spread.
-        if (part.Farads >= 0.9e-6)
+        builder.Equations.AddBranch(BranchKind.Storage, plate, Minus, slot);
+        if (part.Farads >= LargeFarads)
         {
             builder.Vary(Designator, "value", part.Tolerance / 2, new SlotChange(slot, part.Tolerance / 2));
         }
@@ -31,26 +45,46 @@ internal sealed class CapacitorModel(CapacitorPart part) : TwoPinModel(part)
         return true;
     }
 
-    public override bool Apply(Fault fault, double[] slots) =>
-        fault.Mode == FailureMode.DriedOut && fault.Severity > 0 ? Scale(fault.Severity, slots) : base.Apply(fault, slots);
-
-    public override IEnumerable<Fault> Faults()
+    public override bool Apply(Fault fault, double[] slots)
     {
-        yield return Whole(FailureMode.Open);
-        yield return Whole(FailureMode.Short);
-        foreach (var ohms in IsElectrolytic ? Severities.ElectrolyticLeak : Severities.FilmLeak)
+        switch (fault.Mode)
         {
-            yield return Whole(FailureMode.Leaky, ohms);
-        }
-
-        if (IsElectrolytic)
-        {
-            foreach (var left in Severities.Dried)
-            {
-                yield return Whole(FailureMode.DriedOut, left);
-            }
+            case FailureMode.DriedOut when fault.Severity > 0:
+                DryOut(fault.Severity, slots);
+                return true;
+            case FailureMode.Backwards when isElectrolytic:
+                slots[LeakSlot] = 1 / ElectrolyteWear.ReversedOhms(part.Farads, part.RatedVolts);
+                return true;
+            default:
+                return base.Apply(fault, slots);
         }
     }
+
+    private void DryOut(double left, double[] slots)
+    {
+        slots[slot] *= left;
+        if (series >= 0)
+        {
+            slots[series] = 1 / ElectrolyteWear.SeriesOhms(part.Farads, left);
+        }
+    }
+
+    public override IEnumerable<Fault> Faults() =>
+        [Whole(FailureMode.Open), Whole(FailureMode.Short), .. isElectrolytic ? OfElectrolytic() : OfOthers()];
+
+    private IEnumerable<Fault> OfElectrolytic() =>
+        [
+            .. Severities.ElectrolyticLeak.Select(ohms => Whole(FailureMode.Leaky, ohms)),
+            .. Severities.Dried.Select(left => Whole(FailureMode.DriedOut, left)),
+            .. part.Style == CapacitorStyle.Bipolar ? Array.Empty<Fault>() : [Whole(FailureMode.Backwards)],
+        ];
+
+    private IEnumerable<Fault> OfOthers() =>
+        [
+            .. Severities.FilmLeak.Select(ohms => Whole(FailureMode.Leaky, ohms)),
+            Whole(FailureMode.Drifted, Faded),
+            .. Severities.Fitted.Select(factor => Whole(FailureMode.WrongValue, factor)),
+        ];
 
     public override PartStress Stress(StressView view)
     {

@@ -20,6 +20,9 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition, boo
     /// <summary>1 for a contact that moves no more: burnt, lifted, or told by the setup.</summary>
     private int stuck;
 
+    /// <summary>Ohms of dirt on a relay's contact, which it keeps whenever it closes.</summary>
+    private int dirt;
+
     protected override double Siemens => Closed(defaultPosition);
 
     private double Closed(string position) => position == part.Position ? CircuitBuilder.WireSiemens : CircuitBuilder.OpenSiemens;
@@ -35,6 +38,7 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition, boo
             coils = builder.Coils;
             pulled = builder.Equations.NewSlot(0);
             stuck = builder.Equations.NewSlot(0);
+            dirt = builder.Equations.NewSlot(0);
         }
     }
 
@@ -54,6 +58,17 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition, boo
         {
             slots[stuck] = 1;
         }
+    }
+
+    /// <summary>Dirt counts where the contact is closed: an open one is open anyway.</summary>
+    public override bool Apply(Fault fault, double[] slots)
+    {
+        if (ofRelay && fault.Mode == FailureMode.BadContact)
+        {
+            slots[dirt] = fault.Severity;
+        }
+
+        return base.Apply(fault, slots);
     }
 
     public override bool Follows => ofRelay;
@@ -77,8 +92,10 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition, boo
         var now = volts >= (was ? coil.ReleaseVolts : coil.PullInVolts);
         view.Slots[pulled] = now ? 1 : 0;
         view.Slots[Slot] = Closed(now ? PulledIn : defaultPosition);
+        AddOhms(view.Slots[dirt], view.Slots);
         return now != was;
     }
 
-    public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open), Whole(FailureMode.Short)];
+    /// <summary>A short is a contact that has welded.</summary>
+    public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open), Whole(FailureMode.Short), .. BadContacts()];
 }

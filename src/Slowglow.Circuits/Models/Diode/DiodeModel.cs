@@ -9,6 +9,10 @@ namespace Slowglow.Circuits.Models.Diode;
 internal sealed class DiodeModel(DiodePart part) : TwoPinModel(part)
 {
     private const double LeakOhms = 10e3;
+    private const double TurnAmps = 0.01;
+
+    /// <summary>Thermal volts of a knee that an exponential can still hold.</summary>
+    private const double MostKnees = 400;
     private int slot;
     private int element;
 
@@ -52,6 +56,12 @@ internal sealed class DiodeModel(DiodePart part) : TwoPinModel(part)
 
     public override bool Apply(Fault fault, double[] slots)
     {
+        if (fault.Mode == FailureMode.Backwards)
+        {
+            TurnRound(slots);
+            return true;
+        }
+
         if (fault.Mode != FailureMode.Drifted || part.Device.Kind != DeviceKind.Zener)
         {
             return base.Apply(fault, slots);
@@ -61,11 +71,39 @@ internal sealed class DiodeModel(DiodePart part) : TwoPinModel(part)
         return true;
     }
 
+    /// <summary>
+    /// The same junction seen from its other end: what was its breakdown is the knee now, and its forward drop at ten milliamperes the
+    /// breakdown. A saturation current is found that puts the knee at the breakdown volts, spread out where they are high.
+    /// </summary>
+    private void TurnRound(double[] slots)
+    {
+        double Old(DiodeLaw.Constant c) => slots[slot + (int)c];
+        var (ideality, saturation, ohms) = (
+            Old(DiodeLaw.Constant.Ideality),
+            Old(DiodeLaw.Constant.SaturationAmps),
+            Old(DiodeLaw.Constant.SeriesOhms)
+        );
+        var (volts, slope, amps) = (
+            Old(DiodeLaw.Constant.BreakdownVolts),
+            Old(DiodeLaw.Constant.BreakdownOhms),
+            Old(DiodeLaw.Constant.BreakdownAmps)
+        );
+        var knees = Math.Max(1, volts / (MostKnees * DiodeLaw.ThermalVolts));
+        slots[slot + (int)DiodeLaw.Constant.Ideality] = knees;
+        slots[slot + (int)DiodeLaw.Constant.SaturationAmps] = amps * Math.Exp(-volts / (knees * DiodeLaw.ThermalVolts));
+        slots[slot + (int)DiodeLaw.Constant.SeriesOhms] = slope;
+        slots[slot + (int)DiodeLaw.Constant.BreakdownVolts] =
+            (ideality * DiodeLaw.ThermalVolts * Math.Log(TurnAmps / saturation)) + (TurnAmps * ohms);
+        slots[slot + (int)DiodeLaw.Constant.BreakdownOhms] = Math.Max(ohms, 1e-2);
+        slots[slot + (int)DiodeLaw.Constant.BreakdownAmps] = TurnAmps;
+    }
+
     public override IEnumerable<Fault> Faults()
     {
         yield return Whole(FailureMode.Open);
         yield return Whole(FailureMode.Short);
         yield return Whole(FailureMode.Leaky, LeakOhms);
+        yield return Whole(FailureMode.Backwards);
         if (part.Device.Kind == DeviceKind.Zener)
         {
             yield return Whole(FailureMode.Drifted, 0.8);

@@ -53,14 +53,18 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
         }
     }
 
+    /// <summary>A dead section is one whose output is open; a whole package is dead when a supply pin makes no joint.</summary>
     public override IEnumerable<Fault> Faults() =>
-        Sections.SelectMany(s =>
-            new[] { FailureMode.StuckHigh, FailureMode.StuckLow, FailureMode.Dead }.Select(m => new Fault(
-                Designator,
-                NameOf(s),
-                m
-            ))
-        );
+        [
+            .. Sections.SelectMany(s =>
+                new[] { FailureMode.StuckHigh, FailureMode.StuckLow, FailureMode.Dead }.Select(m => new Fault(
+                    Designator,
+                    NameOf(s),
+                    m
+                ))
+            ),
+            .. Sections.Count > 1 ? [Whole(FailureMode.Dead)] : Array.Empty<Fault>(),
+        ];
 
     public override bool Apply(Fault fault, double[] slots)
     {

@@ -5,7 +5,7 @@ using Slowglow.Solving;
 
 namespace Slowglow.Circuits.Models.Pot;
 
-/// <summary>Pot or trimmer: two resistances that share the track. Faults: track open at either end, wiper off, drifted track.</summary>
+/// <summary>Pot or trimmer: two resistances that share the track. Faults: track open at either end, wiper off or dirty, drifted track.</summary>
 internal sealed class PotModel(PotPart part) : PartModel(part)
 {
     private const double WiperOhms = 1;
@@ -95,6 +95,7 @@ internal sealed class PotModel(PotPart part) : PartModel(part)
             new Fault(Designator, "bottom", FailureMode.Open),
             new Fault(Designator, "wiper", FailureMode.Open),
             new Fault(Designator, "", FailureMode.Drifted, 2.5),
+            .. Severities.Contact.Select(ohms => new Fault(Designator, "wiper", FailureMode.BadContact, ohms)),
         ];
 
     public override bool Apply(Fault fault, double[] slots)
@@ -115,6 +116,9 @@ internal sealed class PotModel(PotPart part) : PartModel(part)
             case (FailureMode.Open, ""):
                 slots[upper] = slots[lower] = CircuitBuilder.OpenSiemens;
                 return true;
+            case (FailureMode.BadContact, "wiper") when fault.Severity > 0:
+                AddToWiper(fault.Severity, slots);
+                return true;
             case (FailureMode.Drifted, ""):
                 slots[upper] /= fault.Severity;
                 slots[lower] /= fault.Severity;
@@ -122,6 +126,14 @@ internal sealed class PotModel(PotPart part) : PartModel(part)
             default:
                 return false;
         }
+    }
+
+    /// <summary>The star of two pieces of track and the ohms at the wiper, as the triangle that is laid.</summary>
+    private void AddToWiper(double ohms, double[] slots)
+    {
+        var (up, down, touch) = (slots[upper], slots[lower], 1 / ohms);
+        var sum = up + down + touch;
+        (slots[upper], slots[lower], slots[across]) = (up * touch / sum, down * touch / sum, up * down / sum);
     }
 
     public override bool Lift(string pin, double[] slots)

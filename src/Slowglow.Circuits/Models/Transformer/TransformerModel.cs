@@ -21,10 +21,12 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
 
     /// <summary>Share of a winding's turns that a short between turns takes in (common practice, no source).</summary>
     private const double ShortedShare = 0.1;
+    private const string PinWord = "pin ";
     private readonly List<SectionOfWinding> sections = [];
     private int magnetisingOhms;
     private int turnsShort;
     private int flux;
+    private WindingInsulation? insulation;
 
     private sealed record SectionOfWinding(
         Winding Winding,
@@ -57,6 +59,7 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         var henries = builder.Equations.NewSlot(MagnetisingHenries(builder));
         builder.Equations.AddBranch(BranchKind.Flow, flux, -1, magnetisingOhms, henries);
         turnsShort = builder.Conductance(flux, -1, CircuitBuilder.OpenSiemens);
+        insulation = new WindingInsulation(builder, part);
         if (!part.IsOutput)
         {
             builder.OpenAtCrest.Add(magnetisingOhms);
@@ -120,22 +123,36 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         return part.LeakageHenries * winding.SectionVolts[section] * winding.SectionVolts.Sum() / (primary * primary);
     }
 
-    /// <summary>Any winding open; turns shorted in the first ("") or in another by its name.</summary>
+    /// <summary>
+    /// Any winding open, or one end of a tapped winding ("pin 3"); turns shorted in the first ("") or in another by its name; and what
+    /// breaks through the insulation.
+    /// </summary>
     public override IEnumerable<Fault> Faults() =>
         [
             .. part.Windings.Select(w => new Fault(Designator, w.Name, FailureMode.Open)),
+            .. part
+                .Windings.Where(w => w.Pins.Count > 2)
+                .SelectMany(Ends)
+                .Select(e => new Fault(Designator, e, FailureMode.Open)),
             Whole(FailureMode.Short),
             .. part.Windings.Skip(1).Select(w => new Fault(Designator, w.Name, FailureMode.Short)),
+            .. insulation!.FaultsOf(Designator),
         ];
+
+    private static IEnumerable<string> Ends(Winding winding) => [PinWord + winding.Pins[0], PinWord + winding.Pins[^1]];
 
     public override bool Apply(Fault fault, double[] slots)
     {
         switch (fault.Mode)
         {
+            case FailureMode.Open when fault.Where.StartsWith(PinWord, StringComparison.Ordinal):
+                return Lift(fault.Where[PinWord.Length..], slots);
             case FailureMode.Open:
                 var named = sections.Where(s => fault.Where.Length == 0 || s.Winding.Name == fault.Where).ToList();
                 named.ForEach(s => s.Open(slots));
                 return named.Count > 0;
+            case FailureMode.Short or FailureMode.Leaky when insulation!.Apply(fault, slots):
+                return true;
             case FailureMode.Short:
                 return ShortTurns(fault.Where, slots);
             default:

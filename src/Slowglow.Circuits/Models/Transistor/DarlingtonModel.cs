@@ -64,6 +64,7 @@ internal sealed class DarlingtonModel(TransistorPart part) : PartModel(part)
         [
             .. new[] { "c", "b", "e" }.Select(e => new Fault(Designator, e, FailureMode.Open)),
             .. Pairs.Select(p => new Fault(Designator, p, FailureMode.Short)),
+            .. Pairs.SelectMany(p => Severities.JunctionLeak.Select(ohms => new Fault(Designator, p, FailureMode.Leaky, ohms))),
             Whole(FailureMode.Drifted, 0.2),
         ];
 

@@ -8,6 +8,11 @@ namespace Slowglow.Circuits.Models.Transistor;
 /// <summary>BJTs, JFETs and MOSFETs.</summary>
 internal sealed class TransistorModel(TransistorPart part) : DeviceModel(part, part.Device)
 {
+    /// <summary>What is left of a bipolar transistor's gain, and of a field-effect one's current (common practice, no source).</summary>
+    private const double LowGain = 0.2;
+    private const double LowCurrent = 0.4;
+    private const double NoEarlyVolts = 1e4;
+
     private bool IsBipolar => Device.Kind == DeviceKind.Bjt;
 
     protected override string[] Electrodes => IsBipolar ? ["c", "b", "e"] : ["d", "g", "s"];
@@ -42,14 +47,19 @@ internal sealed class TransistorModel(TransistorPart part) : DeviceModel(part, p
             }
 
             string[] pairs = IsBipolar ? ["c-e", "b-e", "b-c"] : ["d-s", "g-s", "d-g"];
-            foreach (var pair in pairs)
+            foreach (var pair in pairs.Select(p => NameOf(section, p)))
             {
-                yield return new Fault(Designator, NameOf(section, pair), FailureMode.Short);
+                yield return new Fault(Designator, pair, FailureMode.Short);
+                foreach (var leak in Severities.JunctionLeak)
+                {
+                    yield return new Fault(Designator, pair, FailureMode.Leaky, leak);
+                }
             }
 
+            yield return new Fault(Designator, NameOf(section), FailureMode.Drifted, IsBipolar ? LowGain : LowCurrent);
             if (IsBipolar)
             {
-                yield return new Fault(Designator, NameOf(section), FailureMode.Drifted, 0.2);
+                yield return new Fault(Designator, NameOf(section), FailureMode.Backwards);
             }
         }
     }
@@ -69,6 +79,7 @@ internal sealed class TransistorModel(TransistorPart part) : DeviceModel(part, p
                 FailureMode.Open => Open(section, detail, slots),
                 FailureMode.Dead => Open(section, "", slots),
                 FailureMode.Drifted when fault.Severity > 0 => ScaleGain(section, fault.Severity, slots),
+                FailureMode.Backwards when IsBipolar => TurnRound(section, slots),
                 _ => false,
             };
         }
@@ -79,6 +90,21 @@ internal sealed class TransistorModel(TransistorPart part) : DeviceModel(part, p
     private bool ScaleGain(SectionInPlace section, double factor, double[] slots)
     {
         slots[section.Slot + (IsBipolar ? (int)BjtLaw.Constant.ForwardGain : (int)FieldEffectLaw.Constant.Beta)] *= factor;
+        return true;
+    }
+
+    /// <summary>
+    /// Collector for emitter: it works with its reverse gain. That its base-emitter junction breaks down at some volts is left out, and
+    /// so is the Early effect, which belongs to the other junction.
+    /// </summary>
+    private static bool TurnRound(SectionInPlace section, double[] slots)
+    {
+        var (forward, reverse) = (
+            section.Slot + (int)BjtLaw.Constant.ForwardGain,
+            section.Slot + (int)BjtLaw.Constant.ReverseGain
+        );
+        (slots[forward], slots[reverse]) = (slots[reverse], slots[forward]);
+        slots[section.Slot + (int)BjtLaw.Constant.EarlyVolts] = NoEarlyVolts;
         return true;
     }
 

@@ -7,7 +7,7 @@ namespace Slowglow.Circuits.Models.Valve;
 /// Pentode or beam tetrode: anode current by Koren (Glass Audio 8(5), 1996), screen current in proportion to the same drive, rising when
 /// the anode no longer collects. Ports: anode, grid, screen; reference cathode.
 /// </summary>
-internal sealed class PentodeLaw : Law
+internal class PentodeLaw : Law
 {
     internal enum Constant
     {

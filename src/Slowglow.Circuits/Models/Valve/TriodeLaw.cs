@@ -8,7 +8,7 @@ namespace Slowglow.Circuits.Models.Valve;
 /// Triode by Koren (Glass Audio 8(5), 1996) with grid current by Dempwolf and Zoelzer (DAFx-11, 2011). Ports: anode, grid; reference
 /// cathode.
 /// </summary>
-internal sealed class TriodeLaw : Law
+internal class TriodeLaw : Law
 {
     internal enum Constant
     {

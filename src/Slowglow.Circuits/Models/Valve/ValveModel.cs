@@ -32,8 +32,8 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
     protected override Law Law =>
         Device.Kind switch
         {
-            DeviceKind.Triode => new TriodeLaw(),
-            DeviceKind.Pentode => new PentodeLaw(),
+            DeviceKind.Triode => new SocketedTriodeLaw(),
+            DeviceKind.Pentode => new SocketedPentodeLaw(),
             _ => new RectifierLaw(),
         };
 
@@ -52,6 +52,8 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
                 Device["cg"],
                 Device["xi"],
                 1,
+                0,
+                1,
             ],
             DeviceKind.Pentode =>
             [
@@ -66,17 +68,28 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
                 Device["cg"],
                 Device["xi"],
                 1,
+                0,
+                1,
+                1,
             ],
             _ => [Device["k"], 1],
         };
 
-    private int EmissionOf(SectionInPlace section) => section.Slot + Law.Constants - 1;
+    private int Emission =>
+        Device.Kind switch
+        {
+            DeviceKind.Triode => (int)TriodeLaw.Constant.Emission,
+            DeviceKind.Pentode => (int)PentodeLaw.Constant.Emission,
+            _ => (int)RectifierLaw.Constant.Emission,
+        };
+
+    private int EmissionOf(SectionInPlace section) => section.Slot + Emission;
 
     protected override SlotChange? ChangeFor(string key, double sigma, int firstSlot) =>
         key switch
         {
             // All currents of a specimen are high or low together.
-            "kg1" or "k" => new SlotChange(firstSlot + Law.Constants - 1, sigma),
+            "kg1" or "k" => new SlotChange(firstSlot + Emission, sigma),
             "mu" => new SlotChange(firstSlot, sigma),
             _ => null,
         };
@@ -146,18 +159,9 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
                 yield return new Fault(Designator, NameOf(section), FailureMode.LowEmission, left);
             }
 
-            yield return Device.Kind == DeviceKind.RectifierValve
-                ? new Fault(Designator, NameOf(section, "a-k"), FailureMode.Short)
-                : new Fault(Designator, NameOf(section, "g-k"), FailureMode.Short);
-            if (Device.Kind == DeviceKind.Pentode)
+            foreach (var fault in BetweenElectrodes(section))
             {
-                yield return new Fault(Designator, NameOf(section, "g2-k"), FailureMode.Short);
-            }
-
-            if (heaterLeaks.ContainsKey(section.Number))
-            {
-                yield return new Fault(Designator, NameOf(section, "h-k"), FailureMode.Leaky, HeaterLeakOhms);
-                yield return new Fault(Designator, NameOf(section, "h-k"), FailureMode.Short);
+                yield return fault;
             }
         }
 
@@ -167,10 +171,50 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
         }
     }
 
+    private IEnumerable<Fault> BetweenElectrodes(SectionInPlace section)
+    {
+        if (heaterLeaks.ContainsKey(section.Number))
+        {
+            yield return new Fault(Designator, NameOf(section, "h-k"), FailureMode.Leaky, HeaterLeakOhms);
+            yield return new Fault(Designator, NameOf(section, "h-k"), FailureMode.Short);
+        }
+
+        if (Device.Kind == DeviceKind.RectifierValve)
+        {
+            yield return new Fault(Designator, NameOf(section, "a-k"), FailureMode.Short);
+            yield break;
+        }
+
+        yield return new Fault(Designator, NameOf(section, "g-k"), FailureMode.Short);
+        foreach (var gas in Severities.Gas)
+        {
+            yield return new Fault(Designator, NameOf(section), FailureMode.Gassy, gas);
+        }
+
+        foreach (var ohms in Severities.SocketLeak)
+        {
+            yield return new Fault(Designator, NameOf(section, "a-g"), FailureMode.Leaky, ohms);
+        }
+
+        // Without contact at its cathode, at the anode of a triode or at a screen, a section is as good as dead.
+        yield return new Fault(Designator, NameOf(section, "g"), FailureMode.Open);
+        if (Device.Kind == DeviceKind.Pentode)
+        {
+            yield return new Fault(Designator, NameOf(section, "a"), FailureMode.Open);
+            yield return new Fault(Designator, NameOf(section, "g2-k"), FailureMode.Short);
+        }
+    }
+
     public override bool Apply(Fault fault, double[] slots)
     {
         switch (fault.Mode)
         {
+            case FailureMode.Gassy when fault.Severity > 0 && Device.Kind != DeviceKind.RectifierValve:
+                SetContact(Named(fault.Where).Select(n => n.Section), GasConstant, fault.Severity, slots);
+                return true;
+            case FailureMode.Open when PinOf(fault.Where) is { } constant:
+                SetContact(Named(fault.Where).Select(n => n.Section), constant, 0, slots);
+                return true;
             case FailureMode.Dead:
                 Kill(Named(fault.Where).Select(n => n.Section), slots);
                 return true;
@@ -190,6 +234,27 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
                 return ApplyToHeater(fault, slots) || ApplyShort(fault, slots);
             default:
                 return false;
+        }
+    }
+
+    private int GasConstant =>
+        Device.Kind == DeviceKind.Triode ? (int)SocketedTriodeLaw.Fault.Gas : (int)SocketedPentodeLaw.Fault.Gas;
+
+    /// <summary>The constant of the pin that a fault's place ends with; null where a pin off means no current at all.</summary>
+    private int? PinOf(string where) =>
+        (Device.Kind, where.Split(' ')[^1]) switch
+        {
+            (DeviceKind.Triode, "g") => (int)SocketedTriodeLaw.Fault.GridContact,
+            (DeviceKind.Pentode, "g") => (int)SocketedPentodeLaw.Fault.GridContact,
+            (DeviceKind.Pentode, "a") => (int)SocketedPentodeLaw.Fault.AnodeContact,
+            _ => null,
+        };
+
+    private static void SetContact(IEnumerable<SectionInPlace> sections, int constant, double value, double[] slots)
+    {
+        foreach (var section in sections)
+        {
+            slots[section.Slot + constant] = value;
         }
     }
 

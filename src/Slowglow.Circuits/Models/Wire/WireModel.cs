@@ -6,4 +6,6 @@ namespace Slowglow.Circuits.Models.Wire;
 internal sealed class WireModel(WirePart part) : FixedConductanceModel(part)
 {
     protected override double Siemens => CircuitBuilder.WireSiemens;
+
+    public override IEnumerable<Fault> Faults() => [.. base.Faults(), .. BadContacts()];
 }

@@ -48,7 +48,8 @@ public sealed class ShortedTurnsTests
     public void Every_winding_can_have_them() =>
         Assert.Equal(
             ["", "HT", "LT"],
-            Idle.Circuit.Faults.Where(f => f is { Part: "T1", Mode: FailureMode.Short }).Select(f => f.Where)
+            Idle.Circuit.Faults.Where(f => f is { Part: "T1", Mode: FailureMode.Short } && !f.Where.Contains(" to "))
+                .Select(f => f.Where)
         );
 
     /// <summary>A choke with shorted turns lets the mains through: reactance falls tenfold, copper stays.</summary>

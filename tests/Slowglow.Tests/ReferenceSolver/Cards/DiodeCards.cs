@@ -24,6 +24,7 @@ internal sealed class DiodeCards : PartCards
         }
 
         var (a, k) = (deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net));
+        (a, k) = faults.Has(FailureMode.Backwards) ? (k, a) : (a, k);
         var leak = faults.Has(FailureMode.Short) ? ShortOhms : faults.Severity(FailureMode.Leaky, OpenOhms);
         deck.Resistor(part.Designator + "leak", a, k, leak);
         if (!faults.Has(FailureMode.Open))

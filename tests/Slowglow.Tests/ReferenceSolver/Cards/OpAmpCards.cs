@@ -39,7 +39,7 @@ internal sealed class OpAmpCards : PartCards
         var awake = $"tanh(max(v({high},{low}),0)/3)";
         drive = faults.Has(FailureMode.StuckHigh, number) ? "1" : drive;
         drive = faults.Has(FailureMode.StuckLow, number) ? "(-1)" : drive;
-        var dead = faults.Has(FailureMode.Dead, number);
+        var dead = faults.Has(FailureMode.Dead, number) || faults.Has(FailureMode.Dead);
         var ohms = dead ? 1e9 : law["rout"];
         var (standing, bias) = dead ? (0, 0) : (law["iq"], law["ib"]);
         var inner = deck.Inner(amp.Designator, "out" + number);

@@ -23,6 +23,13 @@ internal sealed class PotCards : PartCards
         var wiperOff = faults.Has(FailureMode.Open, "wiper");
         var topOff = wiperOff || faults.Has(FailureMode.Open, "top") || faults.Has(FailureMode.Open);
         var bottomOff = wiperOff || faults.Has(FailureMode.Open, "bottom") || faults.Has(FailureMode.Open);
+        if (faults.Has(FailureMode.BadContact, "wiper"))
+        {
+            var track = deck.Inner(part.Designator, "track");
+            deck.Resistor(part.Designator + "w", track, wiper, faults.Severity(FailureMode.BadContact, 0, "wiper"));
+            wiper = track;
+        }
+
         deck.Resistor(part.Designator + "t", top, wiper, topOff ? OpenOhms : upper * drift);
         deck.Resistor(part.Designator + "b", wiper, bottom, bottomOff ? OpenOhms : lower * drift);
         deck.Resistor(part.Designator + "a", top, bottom, wiperOff ? upper + lower : OpenOhms);

@@ -32,7 +32,27 @@ internal sealed class TransformerCards : PartCards
         deck.Resistor(part.Designator + "iron", core, flow, MagnetisingOhms);
         deck.Coil(part.Designator + "iron", flow, "0", Magnetising.Henries(transformer, bench.Sheet.Mains));
         deck.Resistor(part.Designator + "turns", core, "0", ShortedTurns(transformer, faults, reference));
+        WriteBreakthrough(deck, transformer, faults);
         return true;
+    }
+
+    /// <summary>From the start of a winding, or its finish where the start is at chassis, to the core or to the next winding's.</summary>
+    private static void WriteBreakthrough(Deck deck, TransformerPart part, FaultsOf faults)
+    {
+        foreach (var fault in faults.All.Where(f => f.Where.Contains(" to ", StringComparison.Ordinal)))
+        {
+            var ends = fault.Where.Split(" to ");
+            var nodes = ends.Select(e => e == "core" ? "0" : LiveNode(deck, part, e)).ToArray();
+            var ohms = fault.Mode == FailureMode.Short ? ShortOhms : fault.Severity;
+            deck.Resistor(part.Designator + "through", nodes[0], nodes[1], ohms);
+        }
+    }
+
+    private static string LiveNode(Deck deck, TransformerPart part, string winding)
+    {
+        var pins = part.Windings.First(w => w.Name == winding).Pins;
+        var nodes = pins.Select(p => deck.Node(part.Pins.First(q => q.Number == p).Net)).ToArray();
+        return nodes[0] == "0" ? nodes[^1] : nodes[0];
     }
 
     /// <summary>Ohms across the core that a tenth of a winding's turns make when they are shorted within themselves.</summary>
@@ -71,7 +91,11 @@ internal sealed class TransformerCards : PartCards
         {
             var name = FormattableString.Invariant($"{part.Designator}{winding.Name}{i}");
             var inner = deck.Inner(name, "emf");
-            var open = faults.Has(FailureMode.Open, winding.Name) || faults.Has(FailureMode.Open);
+            var open =
+                faults.Has(FailureMode.Open, winding.Name)
+                || faults.Has(FailureMode.Open)
+                || faults.Has(FailureMode.Open, "pin " + winding.Pins[i])
+                || faults.Has(FailureMode.Open, "pin " + winding.Pins[i + 1]);
             var turns = winding.SectionVolts[i] / reference;
             deck.Resistor(name, PinNode(i), inner, open ? OpenOhms : Math.Max(winding.SectionOhms[i], LeastOhms));
             if (part.IsOutput && !winding.IsPrimary)

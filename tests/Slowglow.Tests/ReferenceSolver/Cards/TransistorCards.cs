@@ -45,6 +45,14 @@ internal sealed class TransistorCards : PartCards
         var law = part.Device;
         var gain = law["bf"] * faults.Severity(FailureMode.Drifted, 1);
         var type = law["polarity"] > 0 ? "npn" : "pnp";
+        if (faults.Has(FailureMode.Backwards))
+        {
+            // Without the Early effect: our solver's own statement.
+            deck.Card($"q{part.Designator} {nodes["e"]} {nodes["b"]} {nodes["c"]} m{part.Designator}");
+            deck.Card($".model m{part.Designator} {type}(is={law["is"]:R} bf={gain:R} br={law["br"]:R} vaf=1e9)");
+            return;
+        }
+
         deck.Card($"q{part.Designator} {nodes["c"]} {nodes["b"]} {nodes["e"]} m{part.Designator}");
         deck.Card($".model m{part.Designator} {type}(is={law["is"]:R} bf={gain:R} br={law["br"]:R} vaf={law["vaf"]:R})");
     }

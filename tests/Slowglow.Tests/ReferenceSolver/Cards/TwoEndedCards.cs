@@ -19,7 +19,8 @@ internal sealed class TwoEndedCards : PartCards
             return false;
         }
 
-        ohms *= faults.Severity(FailureMode.Drifted, 1);
+        ohms *= faults.Severity(FailureMode.Drifted, 1) * faults.Severity(FailureMode.WrongValue, 1);
+        ohms += faults.Severity(FailureMode.BadContact, 0);
         ohms = faults.Has(FailureMode.Open) ? OpenOhms : ohms;
         var (a, b) = (deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net));
         deck.Resistor(part.Designator, a, b, ohms);

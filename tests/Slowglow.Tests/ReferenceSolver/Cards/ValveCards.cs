@@ -21,12 +21,50 @@ internal sealed class ValveCards : PartCards
         foreach (var (section, node) in Sections(deck, part, valve.Device))
         {
             var emission = pulled ? 0 : Emission(faults, section) * bench.Warmth.GetValueOrDefault(part.Designator, 1);
-            WriteSection(deck, valve, $"{part.Designator}s{section}", node, emission);
+            var behind = Behind(deck, valve, section, node, faults);
+            WriteSection(deck, valve, $"{part.Designator}s{section}", behind, emission, Gas(faults, section));
             WriteLeaks(deck, valve, section, node, faults);
         }
 
         HeaterCards.Write(deck, valve, pulled || faults.Has(FailureMode.Open, "heater"));
         return true;
+    }
+
+    /// <summary>Nodes of the electrodes themselves: a grid whose pin is off rests half a volt below its cathode, an anode at its cathode.</summary>
+    private static Func<string, string> Behind(
+        Deck deck,
+        ValvePart valve,
+        int section,
+        Func<string, string> node,
+        FaultsOf faults
+    )
+    {
+        var name = FormattableString.Invariant($"{valve.Designator}s{section}");
+        var inner = new Dictionary<string, string>();
+        foreach (var (electrode, volts) in new[] { ("g", -0.5), ("a", 0.0) })
+        {
+            var places = new[] { electrode, FormattableString.Invariant($"{section} {electrode}") };
+            if (places.Any(p => faults.Has(FailureMode.Open, p)))
+            {
+                inner[electrode] = deck.Inner(name, "off" + electrode);
+                deck.Volts(name + "off" + electrode, inner[electrode], node("k"), FormattableString.Invariant($"{volts:R}"));
+            }
+        }
+
+        return e => inner.GetValueOrDefault(e) ?? node(e);
+    }
+
+    /// <summary>Ions: this share of what the anode takes comes out of the grid.</summary>
+    private static double Gas(FaultsOf faults, int section) =>
+        faults.Severity(FailureMode.Gassy, faults.Severity(FailureMode.Gassy, 0, FormattableString.Invariant($"{section}")));
+
+    private static void WriteAnode(Deck deck, string name, Func<string, string> node, double gas, string amps)
+    {
+        deck.Current(name + "a", node("a"), node("k"), amps);
+        if (gas > 0)
+        {
+            deck.Current(name + "ions", node("k"), node("g"), FormattableString.Invariant($"{gas:R}*{amps}"));
+        }
     }
 
     private static void WriteLeaks(Deck deck, ValvePart valve, int section, Func<string, string> node, FaultsOf faults)
@@ -44,8 +82,9 @@ internal sealed class ValveCards : PartCards
                 var pair = $"{electrodes[a]}-{electrodes[b]}";
                 var named = FormattableString.Invariant($"{section} {pair}");
                 var shorted = faults.Has(FailureMode.Short, pair) || faults.Has(FailureMode.Short, named);
+                var leak = faults.Severity(FailureMode.Leaky, faults.Severity(FailureMode.Leaky, OpenOhms, named), pair);
                 var name = FormattableString.Invariant($"{valve.Designator}s{section}{electrodes[a]}{electrodes[b]}");
-                deck.Resistor(name, node(electrodes[a]), node(electrodes[b]), shorted ? ShortOhms : OpenOhms);
+                deck.Resistor(name, node(electrodes[a]), node(electrodes[b]), shorted ? ShortOhms : leak);
             }
         }
 
@@ -77,16 +116,23 @@ internal sealed class ValveCards : PartCards
         return faults.Severity(FailureMode.LowEmission, 1) * faults.Severity(FailureMode.LowEmission, 1, name);
     }
 
-    private static void WriteSection(Deck deck, ValvePart valve, string name, Func<string, string> node, double emission)
+    private static void WriteSection(
+        Deck deck,
+        ValvePart valve,
+        string name,
+        Func<string, string> node,
+        double emission,
+        double gas
+    )
     {
         var law = valve.Device;
         switch (law.Kind)
         {
             case DeviceKind.Triode:
-                WriteTriode(deck, law, name, node, emission);
+                WriteTriode(deck, law, name, node, emission, gas);
                 break;
             case DeviceKind.Pentode:
-                WritePentode(deck, law, name, node, emission);
+                WritePentode(deck, law, name, node, emission, gas);
                 break;
             default:
                 var (a, k) = (node("a"), node("k"));
@@ -95,27 +141,28 @@ internal sealed class ValveCards : PartCards
         }
     }
 
-    private static void WriteTriode(Deck deck, Device law, string name, Func<string, string> node, double emission)
+    private static void WriteTriode(Deck deck, Device law, string name, Func<string, string> node, double emission, double gas)
     {
         var (a, g, k) = (node("a"), node("g"), node("k"));
         var drive = FormattableString.Invariant(
             $"{law["kp"]:R}*({1 / law["mu"]:R}+(v({g},{k})+{law["vct"]:R})/sqrt({law["kvb"]:R}+v({a},{k})*v({a},{k})))"
         );
         var e = FormattableString.Invariant($"max(v({a},{k}),1e-9)/{law["kp"]:R}*{Expression.Softplus(drive)}");
-        deck.Current(name + "a", a, k, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})"));
+        WriteAnode(deck, name, node, gas, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})"));
         WriteGrid(deck, law, name, g, k, emission);
     }
 
-    private static void WritePentode(Deck deck, Device law, string name, Func<string, string> node, double emission)
+    private static void WritePentode(Deck deck, Device law, string name, Func<string, string> node, double emission, double gas)
     {
         var (a, g, k, s) = (node("a"), node("g"), node("k"), node("g2"));
         var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+v({g},{k})/max(v({s},{k}),1e-2))");
         var e = FormattableString.Invariant($"max(v({s},{k}),1e-2)/{law["kp"]:R}*{Expression.Softplus(drive)}");
         var knee = FormattableString.Invariant($"atan(max(v({a},{k}),0)/{law["kvb"]:R})");
-        deck.Current(
-            name + "a",
-            a,
-            k,
+        WriteAnode(
+            deck,
+            name,
+            node,
+            gas,
             FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})*{knee}")
         );
         deck.Current(

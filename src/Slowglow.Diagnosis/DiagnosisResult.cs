@@ -23,4 +23,7 @@ public sealed record DiagnosisResult(
 
     /// <summary>Why to stop measuring and replace the leading suspect; empty while measuring is cheaper.</summary>
     public string Stop { get; init; } = "";
+
+    /// <summary>"Before power goes back on, check ..."; empty when there is nothing to check.</summary>
+    public string BeforePower { get; init; } = "";
 }

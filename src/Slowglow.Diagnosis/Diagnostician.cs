@@ -60,18 +60,19 @@ public sealed class Diagnostician
             cures
         );
         var (advice, lead) = (new BenchAdvice(knowledge!.Parts), suspects.Count > 0 ? suspects[0] : null);
-        var causes = new RootCauseSearch(knowledge!).Of(cures, cancel);
+        var verdicts = Verdicts.Of(posterior);
+        var causes = new RootCauseSearch(knowledge!).Of(cures, verdicts, cancel);
         return new(
             suspects,
             healthy,
             none,
             next,
-            causes,
+            causes.Parts,
             [
                 .. posterior.Heard.Select(w => Understood(posterior, w)),
                 .. posterior.PassedOver.Select(w => new UnderstoodWord(w, "", null, false)),
             ],
-            Verdicts.Of(posterior),
+            verdicts,
             SummaryLine.Say(suspects, healthy, none, next, posterior.Sifted.Weighed.Count, posterior.Sifted.Doubts)
         )
         {
@@ -79,6 +80,7 @@ public sealed class Diagnostician
             RuledOut = new RuledOut(knowledge!, posterior, firstSetup).Say(),
             Prove = advice.Prove(lead),
             Stop = posterior.Sifted.Doubts.Count == 0 ? advice.Stop(lead, next) : "",
+            BeforePower = causes.BeforePower,
         };
     }
 

@@ -18,7 +18,8 @@ internal sealed record DiagnosisJson(
     IReadOnlyList<string> RuledOut,
     string Prove,
     string Stop,
-    IReadOnlyList<FindingJson> Findings
+    IReadOnlyList<FindingJson> Findings,
+    string BeforePower
 )
 {
     public static DiagnosisJson From(DiagnosedUnit diagnosed, DiagnosisResult result, IReadOnlyList<DocumentFinding> findings) =>
@@ -35,6 +36,7 @@ internal sealed record DiagnosisJson(
             result.RuledOut,
             result.Prove,
             result.Stop,
-            [.. findings.Select(FindingJson.From)]
+            [.. findings.Select(FindingJson.From)],
+            result.BeforePower
         );
 }

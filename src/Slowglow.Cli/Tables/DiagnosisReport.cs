@@ -34,6 +34,7 @@ internal static class DiagnosisReport
         if (result.RootCauses.Count > 0)
         {
             console.Heading("Before a new part goes in");
+            console.Say(result.BeforePower);
             foreach (var cause in result.RootCauses)
             {
                 console.Say($"- {cause.Text}");

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Source;
@@ -8,18 +9,19 @@ namespace Slowglow.Diagnosis.Answers;
 /// <summary>What every part stands in the world of a hypothesis at full mains, asked for once and kept.</summary>
 internal sealed class StressStore(IWorldSource source, HypothesisList hypotheses)
 {
-    private readonly Dictionary<int, IReadOnlyDictionary<string, PartStress>> known = [];
+    private readonly ConcurrentDictionary<int, IReadOnlyDictionary<string, PartStress>> known = [];
 
-    public IReadOnlyDictionary<string, PartStress> Of(int hypothesis)
-    {
-        if (!known.TryGetValue(hypothesis, out var stresses))
-        {
-            stresses = source
-                .Stress(Setup.Default, hypotheses.FaultsOf(hypothesis))
-                .GroupBy(s => s.Part)
-                .ToDictionary(g => g.Key, g => g.First());
-            known.Add(hypothesis, stresses);
-        }
-        return stresses;
-    }
+    /// <summary>Works out all of them on all cores.</summary>
+    public void Ensure(IEnumerable<int> wanted, CancellationToken cancel) =>
+        Parallel.ForEach(wanted, new ParallelOptions { CancellationToken = cancel }, h => Of(h));
+
+    public IReadOnlyDictionary<string, PartStress> Of(int hypothesis) =>
+        known.GetOrAdd(
+            hypothesis,
+            h =>
+                source
+                    .Stress(Setup.Default, hypotheses.FaultsOf(h))
+                    .GroupBy(s => s.Part)
+                    .ToDictionary(g => g.Key, g => g.First())
+        );
 }

@@ -1,0 +1,33 @@
+using Slowglow.Circuits;
+using Slowglow.Diagnosis.Hypotheses;
+using Slowglow.Diagnosis.Suspects;
+using Slowglow.Sheets.Parts.Fuse;
+
+namespace Slowglow.Diagnosis.RootCauses;
+
+/// <summary>Parts that run past their ratings in a suspect's world. Fuses are left out: blowing is what they are for.</summary>
+internal sealed class Victims(Knowledge knowledge)
+{
+    private const int Most = 4;
+
+    public IEnumerable<Concern> Of(Cure cure)
+    {
+        var h = cure.Hypotheses.First(i => knowledge.Hypotheses[i].Part == cure.Part);
+        var fault = knowledge.Hypotheses[h].Faults[0];
+        var before = knowledge.Stresses.Of(0);
+
+        // The world that did the harm is the one in which the fuse was still whole.
+        return knowledge
+            .Stresses.Of(1 + IndexOf(fault))
+            .Values.Where(s => s.Part != cure.Part && knowledge.Parts.GetValueOrDefault(s.Part) is not (null or FusePart))
+            .Select(s => (s.Part, Excess: Overstress.Of(s, before.GetValueOrDefault(s.Part))))
+            .Where(v => v.Excess is not null)
+            .OrderByDescending(v => v.Excess!.Ratio)
+            .Take(Most)
+            .Select(v => new Concern(v.Part, cure.Part, fault, v.Excess!, false));
+    }
+
+    /// <summary>Single faults are the hypotheses after the healthy one, in the order of the source.</summary>
+    private int IndexOf(Fault fault) =>
+        Enumerable.Range(0, knowledge.Source.Faults.Count).First(i => knowledge.Source.Faults[i] == fault);
+}

@@ -35,6 +35,7 @@ public sealed class Diagnostician
         lock (gate)
         {
             knowledge ??= Knowledge.Of(source, progress, cancel);
+            knowledge.Hypotheses.Weigh(knowledge.UnitPriors.For(evidence));
             var posterior = new Weighing(knowledge, progress, cancel).Weigh(evidence);
             var plausible = posterior.Above(Plausible, MostPlausible);
             var likely = posterior.Above(Likely, MostLikely);
@@ -56,9 +57,8 @@ public sealed class Diagnostician
     {
         var firstSetup = evidence.Setups.Count > 0 ? evidence.Setups[0].Name : "";
         var explainer = new Explainer(knowledge!, posterior, firstSetup);
-        var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer, new ChainWords(knowledge!, cancel)).Of(
-            cures
-        );
+        var chain = new ChainWords(knowledge!, cancel);
+        var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer, chain, evidence.Past).Of(cures);
         var (advice, lead) = (new BenchAdvice(knowledge!.Parts), suspects.Count > 0 ? suspects[0] : null);
         var verdicts = Verdicts.Of(posterior);
         var causes = new RootCauseSearch(knowledge!).Of(cures, verdicts, cancel);

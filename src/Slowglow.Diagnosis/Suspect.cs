@@ -25,6 +25,9 @@ public sealed record Suspect(
     /// <summary>The other fault, when this suspect is two faults at once; the group then names both parts, and both are to be replaced.</summary>
     public Fault? Second { get; init; }
 
+    /// <summary>"found in 2 of 5 past jobs on this sheet"; empty when past jobs know nothing of the part, or do not count.</summary>
+    public string History { get; init; } = "";
+
     /// <summary>"R5 open", or "R5 open and C3 short".</summary>
     public string Words => Second is null ? Fault.ToString() : $"{Fault} and {Second}";
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Slowglow.Bench.Jobs.History;
 using Slowglow.Bench.Questions;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Readings;
@@ -28,6 +29,11 @@ public sealed class OpenJob(IDbContextFactory<ShopDatabase> shop, BenchUnits uni
         }
 
         var opened = Rebuild(job);
+        if (opened.Unit is { } unit)
+        {
+            opened = opened with { Past = await JobHistory.OfAsync(database, job, unit.Circuit, cancel) };
+        }
+
         return new(opened, opened.Findings);
     }
 

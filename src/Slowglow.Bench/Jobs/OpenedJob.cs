@@ -22,7 +22,15 @@ public sealed record OpenedJob(
 )
 {
     /// <summary>All that is known, for a diagnosis.</summary>
-    public Evidence Evidence => new(Standing.Complaint, Setups, [.. Readings.Select(r => r.Reading)]);
+    public Evidence Evidence =>
+        new(Standing.Complaint, Setups, [.. Readings.Select(r => r.Reading)])
+        {
+            Past = Past,
+            AgeYears = Unit?.Sheet.AgeIn(Job.BookedIn.Year) ?? double.NaN,
+        };
+
+    /// <summary>What past jobs on the same sheet came down to; null when there were none, or when they are not to count.</summary>
+    public PastJobs? Past { get; init; }
 
     /// <summary>Setups with the chosen one first, so that a line without "on" is taken in it.</summary>
     public IReadOnlyList<Setup> ChosenFirst => [Chosen, .. Setups.Where(s => s != Chosen)];

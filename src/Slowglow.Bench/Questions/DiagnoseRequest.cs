@@ -14,4 +14,10 @@ public sealed record DiagnoseRequest
 
     /// <summary>Added to the complaint of the document.</summary>
     public string? Complaint { get; init; }
+
+    /// <summary>What past jobs on the sheet came down to, a line each; null when no history is to count.</summary>
+    public string? HistoryText { get; init; }
+
+    /// <summary>Age of the unit, years; NaN when nobody knows.</summary>
+    public double AgeYears { get; init; } = double.NaN;
 }

@@ -1,3 +1,4 @@
+using Slowglow.Bench.Jobs.History;
 using Slowglow.Diagnosis;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Readings;
@@ -24,17 +25,22 @@ public sealed class DiagnoseUnit(BenchUnit unit)
 
         var lines = request.Lines.Select(l => ReadLine(l, lineSetups)).ToArray();
         lineFindings.AddRange(lines.SelectMany(l => l.Findings));
-        if (document.Value is not { } read || document.HasErrors || lineFindings.Any(f => f.Severity == Severity.Error))
+        var history = request.HistoryText is { } past ? HistoryText.Read(past, unit.Circuit) : new(null, []);
+        if (
+            document.Value is not { } read
+            || document.HasErrors
+            || lineFindings.Concat(history.Findings).Any(f => f.Severity == Severity.Error)
+        )
         {
-            return new(null, setups, document.Findings, lineFindings);
+            return new(null, setups, document.Findings, lineFindings) { HistoryFindings = history.Findings };
         }
 
         var readings = read.Readings.Concat(lines.Select(l => l.Value).OfType<Reading>());
-        var evidence = new Evidence(
-            JoinComplaints(read.Complaint, request.Complaint),
-            Offered(setups, lineSetups),
-            [.. readings]
-        );
+        var evidence = new Evidence(JoinComplaints(read.Complaint, request.Complaint), Offered(setups, lineSetups), [.. readings])
+        {
+            Past = history.Value,
+            AgeYears = request.AgeYears,
+        };
         var result = unit.Diagnostician.Diagnose(evidence, progress, cancel);
         return new(result, setups, document.Findings, lineFindings);
     }

@@ -14,4 +14,8 @@ public sealed record DiagnosedUnit(
     IReadOnlyList<Setup> Setups,
     IReadOnlyList<Finding> Findings,
     IReadOnlyList<Finding> LineFindings
-);
+)
+{
+    /// <summary>Of the history.</summary>
+    public IReadOnlyList<Finding> HistoryFindings { get; init; } = [];
+}

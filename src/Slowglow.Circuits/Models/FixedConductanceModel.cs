@@ -38,7 +38,8 @@ internal abstract class FixedConductanceModel(Part part) : TwoPinModel(part)
     public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open)];
 
     /// <summary>What happens to anything that two pieces of metal make by touching.</summary>
-    protected IEnumerable<Fault> BadContacts() => Severities.Contact.Select(ohms => Whole(FailureMode.BadContact, ohms));
+    protected IEnumerable<Fault> BadContacts(IEnumerable<double> grid) =>
+        grid.Select(ohms => Whole(FailureMode.BadContact, ohms));
 
     protected PartStress StressOf(StressView view, double ratedAmps, double ratedWatts)
     {

@@ -33,8 +33,11 @@ internal static class Severities
     /// <summary>Grid current of a gassy valve over its anode current.</summary>
     public static readonly double[] Gas = [3e-4, 3e-3];
 
-    /// <summary>Ohms of a dirty contact, a dry joint, a wiper that hardly touches.</summary>
+    /// <summary>Ohms of a dirty contact, or of a wiper that hardly touches.</summary>
     public static readonly double[] Contact = [100, 10e3];
+
+    /// <summary>Ohms of a dry joint in a wire, or of a fuse holder that has lost its spring: much more is as good as open.</summary>
+    public static readonly double[] Joint = [100];
 
     /// <summary>The common mix-ups: a ring of the colour code, or a zero, too many or too few.</summary>
     public static readonly double[] Fitted = [10, 0.1];

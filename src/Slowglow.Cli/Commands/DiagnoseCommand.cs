@@ -25,10 +25,11 @@ internal sealed class DiagnoseCommand : Command<DiagnoseSettings>
             return opened.SayWrong();
         }
 
-        var request = Request(settings, streams);
+        var request = Request(unit, settings, streams);
         var diagnosed = Run(unit, request, streams, cancellationToken);
         opened.Add(settings.Readings ?? "readings", diagnosed.Findings);
         opened.Add("command line", diagnosed.LineFindings);
+        opened.Add(settings.History ?? "history", diagnosed.HistoryFindings);
         if (diagnosed.Result is not { } result)
         {
             return opened.SayWrong();
@@ -46,13 +47,15 @@ internal sealed class DiagnoseCommand : Command<DiagnoseSettings>
         return ExitCode.Ran;
     }
 
-    private static DiagnoseRequest Request(DiagnoseSettings settings, Streams streams) =>
+    private static DiagnoseRequest Request(BenchUnit unit, DiagnoseSettings settings, Streams streams) =>
         new()
         {
             ReadingsText = settings.Readings is { } path ? DocumentFile.Read(path, streams) : null,
             Lines = settings.Lines,
             Setup = settings.Setup,
             Complaint = settings.Complaint,
+            HistoryText = settings.History is { } history ? DocumentFile.Read(history, streams) : null,
+            AgeYears = settings.Age ?? unit.Sheet.AgeIn(TimeProvider.System.GetLocalNow().Year),
         };
 
     private static DiagnosedUnit Run(BenchUnit unit, DiagnoseRequest request, Streams streams, CancellationToken cancel)

@@ -21,4 +21,16 @@ internal sealed class DiagnoseSettings : SheetSettings
     [CommandOption("--complaint <WORDS>")]
     [Description("The complaint in the customer's words, added to that of the document.")]
     public string? Complaint { get; init; }
+
+    [CommandOption("--history <FILE>")]
+    [Description(
+        "What past jobs on this sheet came down to, a line each: \"R10 drifted up\", \"C4\"; # begins a remark. Without it, no history counts."
+    )]
+    public string? History { get; init; }
+
+    [CommandOption("--age <YEARS>")]
+    [Description(
+        "Age of the unit; without it, from the year in the sheet. Old electrolytics, carbon resistors and contacts are suspected more."
+    )]
+    public double? Age { get; init; }
 }

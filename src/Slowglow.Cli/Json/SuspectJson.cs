@@ -19,7 +19,8 @@ internal sealed record SuspectJson(
     string Words,
     IReadOnlyList<string> Misfits,
     string Separates,
-    string? Second
+    string? Second,
+    string History
 )
 {
     public static SuspectJson From(Suspect s) =>
@@ -34,7 +35,8 @@ internal sealed record SuspectJson(
             s.Words,
             s.Misfits,
             s.Separates,
-            s.Second?.ToString()
+            s.Second?.ToString(),
+            s.History
         );
 
     private static bool HasDegree(FailureMode mode) =>

@@ -115,6 +115,7 @@ internal static class DiagnosisReport
     {
         IEnumerable<string> lines =
         [
+            .. suspect.History.Length > 0 ? [$"{suspect.Part} was {suspect.History}."] : Array.Empty<string>(),
             .. suspect.Explains,
             .. suspect.Misfits.Select(m => $"But: {m}"),
             .. suspect.Separates.Length > 0 ? [$"To tell apart: {suspect.Separates}"] : Array.Empty<string>(),

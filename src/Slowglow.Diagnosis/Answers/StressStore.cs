@@ -19,9 +19,6 @@ internal sealed class StressStore(IWorldSource source, HypothesisList hypotheses
         known.GetOrAdd(
             hypothesis,
             h =>
-                source
-                    .Stress(Setup.Default, hypotheses.FaultsOf(h))
-                    .GroupBy(s => s.Part)
-                    .ToDictionary(g => g.Key, g => g.First())
+                source.Stress(Setup.Default, hypotheses.FaultsOf(h)).GroupBy(s => s.Part).ToDictionary(g => g.Key, g => g.First())
         );
 }

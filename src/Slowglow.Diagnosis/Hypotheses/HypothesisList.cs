@@ -8,13 +8,17 @@ internal sealed class HypothesisList
     /// <summary>Common practice, no source: a unit comes in with a complaint and nothing wrong.</summary>
     public const double HealthyPrior = 0.03;
 
-    /// <summary>Common practice, no source: two faults at once, a broken track, a wrong part fitted, a drawing that is not of this unit.</summary>
+    /// <summary>Common practice, no source: two faults at once, a broken track, a drawing that is not of this unit.</summary>
     public const double NonePrior = 0.02;
 
     private readonly List<Hypothesis> all;
     private readonly Dictionary<(int, int), int> pairs = [];
 
-    private HypothesisList(List<Hypothesis> all) => (this.all, WithoutPairs) = (all, all.Count);
+    /// <summary>Priors before anything is known of this one unit.</summary>
+    private readonly double[] tables;
+
+    private HypothesisList(List<Hypothesis> all) =>
+        (this.all, WithoutPairs, tables) = (all, all.Count, [.. all.Select(h => h.Prior)]);
 
     /// <summary>Stories so far; it grows as pairs of faults come under suspicion.</summary>
     public int Count => all.Count;
@@ -29,7 +33,26 @@ internal sealed class HypothesisList
 
     public IReadOnlyList<Fault> FaultsOf(int index) => all[index].Faults;
 
-    /// <summary>The story of two single faults at once, made at the first call. Its prior is the one given then.</summary>
+    /// <summary>
+    /// Gives every story the prior that weights on single faults ask for; 1 leaves it as the tables have it. What all faults have together
+    /// stays. Pairs take theirs when they next come under suspicion.
+    /// </summary>
+    /// <param name="weight">Factor on the prior of a single fault, above 0.</param>
+    public void Weigh(Func<Fault, double> weight)
+    {
+        var weighed = new double[WithoutPairs];
+        for (var h = 1; h < WithoutPairs; h++)
+        {
+            weighed[h] = tables[h] * weight(all[h].Faults[0]);
+        }
+        var scale = tables.Skip(1).Sum() / Math.Max(weighed.Sum(), double.Epsilon);
+        for (var h = 1; h < WithoutPairs; h++)
+        {
+            all[h] = all[h] with { Prior = weighed[h] * scale };
+        }
+    }
+
+    /// <summary>The story of two single faults at once, made at the first call.</summary>
     public int PairOf(int first, int second, double prior)
     {
         if (!pairs.TryGetValue((first, second), out var index))
@@ -38,6 +61,7 @@ internal sealed class HypothesisList
             pairs.Add((first, second), index);
             all.Add(new([.. all[first].Faults, .. all[second].Faults], prior, null, -1, -1) { Members = (first, second) });
         }
+        all[index] = all[index] with { Prior = prior };
         return index;
     }
 

@@ -21,6 +21,7 @@ internal sealed class Knowledge
     {
         Source = source;
         Masses = masses;
+        UnitPriors = new UnitPriors(source.Sheet, source.Faults, masses);
         Blown = blown;
         Hypotheses = HypothesisList.From(source.Faults, masses.Of(source.Faults), blown);
         Answers = new AnswerStore(source, Hypotheses, reach);
@@ -34,6 +35,7 @@ internal sealed class Knowledge
 
     public IWorldSource Source { get; }
     public PriorMasses Masses { get; }
+    public UnitPriors UnitPriors { get; }
     public IReadOnlyList<BlownFuse> Blown { get; }
     public HypothesisList Hypotheses { get; }
     public AnswerStore Answers { get; }

@@ -3,7 +3,13 @@ using Slowglow.Diagnosis.Hypotheses;
 namespace Slowglow.Diagnosis.Suspects;
 
 /// <summary>Turns cures into suspects with their sentences.</summary>
-internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Explainer explainer, ChainWords chain)
+internal sealed class SuspectList(
+    Knowledge knowledge,
+    Posterior posterior,
+    Explainer explainer,
+    ChainWords chain,
+    PastJobs? past
+)
 {
     /// <summary>Less likely than this is not worth a line.</summary>
     private const double WorthALine = 1e-5;
@@ -43,6 +49,7 @@ internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Expl
         )
         {
             Second = cure.IsPair ? lead[^1] : null,
+            History = HistoryWords.Of(past, cure.Part),
         };
     }
 

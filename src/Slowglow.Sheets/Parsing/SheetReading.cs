@@ -12,6 +12,7 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
         "sheet",
         "unit",
         "maker",
+        "year",
         "mains",
         "switches",
         "controls",
@@ -80,6 +81,7 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
         {
             Unit = unit ?? "unnamed unit",
             Maker = keys.Text("maker"),
+            Year = YearSection.Read(keys.Scalar("year"), findings),
             Mains = context.Mains,
             Switches = context.Switches,
             Controls = context.Controls,

@@ -30,7 +30,12 @@ public sealed record DeskPicture(
     internal static string ExpectedFor(OpenedJob job) => $"{job.Chosen.Name}: {SetupKeys.Write(job.Chosen)}";
 
     internal static string DiagnosisFor(OpenedJob job) =>
-        FormattableString.Invariant($"evidence {job.Standing.EvidenceSequence}");
+        FormattableString.Invariant($"evidence {job.Standing.EvidenceSequence} past {Past(job.Past)}");
+
+    private static string Past(PastJobs? past) =>
+        past is null
+            ? "off"
+            : string.Join(' ', past.Found.Select(f => FormattableString.Invariant($"{f.Part} {f.Mode} {f.Jobs},")));
 
     internal static string LevelsFor(DiagnosisResult? diagnosis) => diagnosis?.Suspects.FirstOrDefault()?.Fault.ToString() ?? "";
 }

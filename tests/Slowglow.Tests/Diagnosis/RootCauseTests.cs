@@ -64,8 +64,8 @@ public sealed class RootCauseTests
           C2: 4700u 50V GND -> N30
           Q1: TIP35C c=P30 b=B1 e=E1
           Q2: TIP36C c=N30 b=B2 e=E2
-          R1: R22 5W E1 -> OUT
-          R2: R22 5W OUT -> E2
+          R1: R22 1W E1 -> OUT
+          R2: R22 1W OUT -> E2
           R3: 4k7 P30 -> B1
           R4: 4k7 B2 -> N30
           D5: 1N4148 B1 -> X

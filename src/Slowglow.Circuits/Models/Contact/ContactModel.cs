@@ -97,5 +97,6 @@ internal sealed class ContactModel(ContactPart part, string defaultPosition, boo
     }
 
     /// <summary>A short is a contact that has welded.</summary>
-    public override IEnumerable<Fault> Faults() => [Whole(FailureMode.Open), Whole(FailureMode.Short), .. BadContacts()];
+    public override IEnumerable<Fault> Faults() =>
+        [Whole(FailureMode.Open), Whole(FailureMode.Short), .. BadContacts(Severities.Contact)];
 }

@@ -102,8 +102,12 @@ internal sealed class DiodeModel(DiodePart part) : TwoPinModel(part)
     {
         yield return Whole(FailureMode.Open);
         yield return Whole(FailureMode.Short);
-        yield return Whole(FailureMode.Leaky, LeakOhms);
         yield return Whole(FailureMode.Backwards);
+        if (part.Device.Kind != DeviceKind.Led)
+        {
+            yield return Whole(FailureMode.Leaky, LeakOhms);
+        }
+
         if (part.Device.Kind == DeviceKind.Zener)
         {
             yield return Whole(FailureMode.Drifted, 0.8);

@@ -10,6 +10,7 @@ namespace Slowglow.Circuits.Models.Transformer;
 /// </summary>
 internal sealed class WindingInsulation
 {
+    private const string ToCore = " to core";
     private readonly Dictionary<string, int> slots = [];
 
     public WindingInsulation(CircuitBuilder builder, TransformerPart part)
@@ -17,7 +18,7 @@ internal sealed class WindingInsulation
         var live = part.Windings.Select(w => (w.Name, Net: LiveEnd(part, w))).Where(w => w.Net is not null).ToList();
         foreach (var (name, net) in live)
         {
-            slots[$"{name} to core"] = builder.Conductance(builder.Row(net!), -1, CircuitBuilder.OpenSiemens);
+            slots[name + ToCore] = builder.Conductance(builder.Row(net!), -1, CircuitBuilder.OpenSiemens);
         }
 
         foreach (var (one, other) in live.Zip(live.Skip(1)).Where(p => p.First.Net != p.Second.Net))
@@ -39,7 +40,11 @@ internal sealed class WindingInsulation
                 yield return new Fault(part, where, FailureMode.Leaky, ohms);
             }
 
-            yield return new Fault(part, where, FailureMode.Short);
+            // Windings are insulated from each other twice over: a leak is as far as it goes.
+            if (where.EndsWith(ToCore, StringComparison.Ordinal))
+            {
+                yield return new Fault(part, where, FailureMode.Short);
+            }
         }
     }
 

@@ -7,5 +7,5 @@ internal sealed class WireModel(WirePart part) : FixedConductanceModel(part)
 {
     protected override double Siemens => CircuitBuilder.WireSiemens;
 
-    public override IEnumerable<Fault> Faults() => [.. base.Faults(), .. BadContacts()];
+    public override IEnumerable<Fault> Faults() => [.. base.Faults(), .. BadContacts(Severities.Joint)];
 }

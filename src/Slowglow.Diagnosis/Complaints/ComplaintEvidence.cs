@@ -203,7 +203,7 @@ internal sealed class ComplaintEvidence(
     private double OfFuse(Heard word, int hypothesis)
     {
         var h = hypotheses[hypothesis];
-        var blown = h.BlownFuse ?? h.Faults.FirstOrDefault(f => masses.KindOf(f.Part) == PartKind.Fuse)?.Part;
+        var blown = h.BlownFuse ?? h.Faults.FirstOrDefault(IsBlown)?.Part;
         if (blown is null)
         {
             return 0.03;
@@ -213,6 +213,8 @@ internal sealed class ComplaintEvidence(
         var isMains = mainsFuses.Contains(blown);
         return (saysMains && !isMains) || (saysRail && isMains) ? 0.15 : 0.95;
     }
+
+    private bool IsBlown(Fault fault) => fault.Mode == FailureMode.Open && masses.KindOf(fault.Part) == PartKind.Fuse;
 
     private double OfGlow(int hypothesis)
     {

@@ -13,18 +13,19 @@ internal sealed class Victims(Knowledge knowledge)
     public IEnumerable<Concern> Of(Cure cure)
     {
         var h = cure.Hypotheses.First(i => knowledge.Hypotheses[i].Part == cure.Part);
-        var fault = knowledge.Hypotheses[h].Faults[0];
+        var story = knowledge.Hypotheses[h];
         var before = knowledge.Stresses.Of(0);
+        IEnumerable<string> replaced = cure.IsPair ? cure.Parts : [cure.Part];
 
         // The world that did the harm is the one in which the fuse was still whole.
         return knowledge
-            .Stresses.Of(1 + IndexOf(fault))
-            .Values.Where(s => s.Part != cure.Part && knowledge.Parts.GetValueOrDefault(s.Part) is not (null or FusePart))
+            .Stresses.Of(story.BlownFuse is null ? h : 1 + IndexOf(story.Faults[0]))
+            .Values.Where(s => !replaced.Contains(s.Part) && knowledge.Parts.GetValueOrDefault(s.Part) is not (null or FusePart))
             .Select(s => (s.Part, Excess: Overstress.Of(s, before.GetValueOrDefault(s.Part))))
             .Where(v => v.Excess is not null)
             .OrderByDescending(v => v.Excess!.Ratio)
             .Take(Most)
-            .Select(v => new Concern(v.Part, cure.Part, fault, v.Excess!, false));
+            .Select(v => new Concern(v.Part, cure.Part, story.Faults[0], v.Excess!, false));
     }
 
     /// <summary>Single faults are the hypotheses after the healthy one, in the order of the source.</summary>

@@ -12,6 +12,9 @@ internal sealed class FuseSearch(IWorldSource source)
     /// <summary>Common practice, no source: a fuse carries its rating for ever, twice it for minutes at most; even odds here.</summary>
     private const double EvenOddsRatio = 1.8;
 
+    /// <summary>A fuse less likely to go than this is taken to hold.</summary>
+    private const double LeastShare = 0.05;
+
     /// <summary>Inlet current over the healthy one that makes a fault worth a closer look.</summary>
     private const double Suspicious = 1.2;
 
@@ -71,7 +74,7 @@ internal sealed class FuseSearch(IWorldSource source)
         for (var i = 0; i < overrun.Count; i++)
         {
             var share = chance * weights[i] / weights.Sum();
-            if (share > 0.02)
+            if (share > LeastShare)
             {
                 yield return new(fault, overrun[i].Part, overrun[i].AmpsRatio, Math.Min(share, 0.98));
             }

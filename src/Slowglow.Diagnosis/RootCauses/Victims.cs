@@ -1,4 +1,3 @@
-using Slowglow.Circuits;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Suspects;
 using Slowglow.Sheets.Parts.Fuse;
@@ -19,7 +18,7 @@ internal sealed class Victims(Knowledge knowledge)
 
         // The world that did the harm is the one in which the fuse was still whole.
         return knowledge
-            .Stresses.Of(story.BlownFuse is null ? h : 1 + IndexOf(story.Faults[0]))
+            .Stresses.Of(knowledge.Hypotheses.BeforeTheFuse(h))
             .Values.Where(s => !replaced.Contains(s.Part) && knowledge.Parts.GetValueOrDefault(s.Part) is not (null or FusePart))
             .Select(s => (s.Part, Excess: Overstress.Of(s, before.GetValueOrDefault(s.Part))))
             .Where(v => v.Excess is not null)
@@ -27,8 +26,4 @@ internal sealed class Victims(Knowledge knowledge)
             .Take(Most)
             .Select(v => new Concern(v.Part, cure.Part, story.Faults[0], v.Excess!, false));
     }
-
-    /// <summary>Single faults are the hypotheses after the healthy one, in the order of the source.</summary>
-    private int IndexOf(Fault fault) =>
-        Enumerable.Range(0, knowledge.Source.Faults.Count).First(i => knowledge.Source.Faults[i] == fault);
 }

@@ -3,13 +3,7 @@ using Slowglow.Diagnosis.Hypotheses;
 namespace Slowglow.Diagnosis.Suspects;
 
 /// <summary>Turns cures into suspects with their sentences.</summary>
-internal sealed class SuspectList(
-    Knowledge knowledge,
-    Posterior posterior,
-    Explainer explainer,
-    ChainWords chain,
-    PastJobs? past
-)
+internal sealed class SuspectList(Knowledge knowledge, Posterior posterior, Explainer explainer, ChainWords chain, PastJobs? past)
 {
     /// <summary>Less likely than this is not worth a line.</summary>
     private const double WorthALine = 1e-5;

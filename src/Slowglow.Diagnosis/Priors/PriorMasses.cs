@@ -37,7 +37,7 @@ internal sealed class PriorMasses(Sheet sheet, IReadOnlyList<PartStress> healthy
         {
             { Mode: FailureMode.Drifted, Severity: < 1 } => 0.3,
             { Mode: FailureMode.Short, Where: "c-e" or "e-c" or "d-s" } => 2,
-            { Mode: FailureMode.Open, Where: "heater" } => 3,
+            { Mode: FailureMode.Open, Where: "heater" } => 20,
             { Mode: FailureMode.Short or FailureMode.Leaky } when fault.Where.Contains(" to ", StringComparison.Ordinal) => 0.3,
             { Mode: FailureMode.Open } when fault.Where.StartsWith("pin ", StringComparison.Ordinal) => 0.3,
             _ => 1,

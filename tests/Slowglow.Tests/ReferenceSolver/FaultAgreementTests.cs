@@ -68,6 +68,7 @@ public sealed class FaultAgreementTests
                 )
                 .Where(f => !f.Part.StartsWith('W') || f.Part == "W14")
                 .Where(f => f.Mode != FailureMode.WrongValue || f.Part == "R4")
+                .DistinctBy(f => (f.Part, f.Where, f.Mode))
                 .Select(f => f.ToString())
                 .Where(f => !Rectifier.Contains(f)),
         ];

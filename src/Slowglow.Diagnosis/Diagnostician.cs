@@ -60,6 +60,7 @@ public sealed class Diagnostician
         var chain = new ChainWords(knowledge!, cancel);
         var (suspects, healthy, none) = new SuspectList(knowledge!, posterior, explainer, chain, evidence.Past).Of(cures);
         var (advice, lead) = (new BenchAdvice(knowledge!.Parts), suspects.Count > 0 ? suspects[0] : null);
+        var stop = posterior.Sifted.Doubts.Count == 0 ? advice.Stop(lead, next) : "";
         var verdicts = Verdicts.Of(posterior);
         var causes = new RootCauseSearch(knowledge!).Of(cures, verdicts, cancel);
         return new(
@@ -73,13 +74,13 @@ public sealed class Diagnostician
                 .. posterior.PassedOver.Select(w => new UnderstoodWord(w, "", null, false)),
             ],
             verdicts,
-            SummaryLine.Say(suspects, healthy, none, next, posterior.Sifted.Weighed.Count, posterior.Sifted.Doubts)
+            SummaryLine.Say(suspects, healthy, none, next, posterior.Sifted.Weighed.Count, posterior.Sifted.Doubts, stop)
         )
         {
             Doubts = posterior.Sifted.Doubts,
             RuledOut = new RuledOut(knowledge!, posterior, firstSetup).Say(),
             Prove = advice.Prove(lead),
-            Stop = posterior.Sifted.Doubts.Count == 0 ? advice.Stop(lead, next) : "",
+            Stop = stop,
             BeforePower = causes.BeforePower,
         };
     }

@@ -12,6 +12,9 @@ internal sealed class Lookahead(IReadOnlyList<Active> active, int cures, double 
     /// <summary>A second reading that promises less is not taken.</summary>
     private const double LeastBits = 0.05;
 
+    /// <summary>Cures of the active stories, numbered without gaps; none-of-these is the last.</summary>
+    private readonly int[] cureOf = Numbered([.. active.Select(a => a.Cure), cures - 1]);
+
     /// <summary>A reading that could follow.</summary>
     internal readonly record struct Second(OutcomeTable Table, double Minutes);
 
@@ -39,6 +42,12 @@ internal sealed class Lookahead(IReadOnlyList<Active> active, int cures, double 
         return (bits, minutes);
     }
 
+    private static int[] Numbered(int[] sparse)
+    {
+        int[] known = [.. sparse.Distinct()];
+        return [.. sparse.Select(c => Array.IndexOf(known, c))];
+    }
+
     private double Weigh(OutcomeTable first, int bin, double[] weights)
     {
         double sum = 0;
@@ -53,12 +62,13 @@ internal sealed class Lookahead(IReadOnlyList<Active> active, int cures, double 
     /// <summary>Information about the cure, bits, given weights that sum to <paramref name="total"/>.</summary>
     private double Bits(OutcomeTable table, double[] weights, double total)
     {
-        var joint = new double[cures * table.Bins];
-        var ofCure = new double[cures];
+        var count = cureOf.Max() + 1;
+        var joint = new double[count * table.Bins];
+        var ofCure = new double[count];
         var ofBin = new double[table.Bins];
         for (var i = 0; i < weights.Length; i++)
         {
-            var cure = i < active.Count ? active[i].Cure : cures - 1;
+            var cure = cureOf[i];
             var weight = weights[i] / total;
             if (weight < 1e-5)
             {

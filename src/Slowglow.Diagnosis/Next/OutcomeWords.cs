@@ -43,7 +43,9 @@ internal sealed class OutcomeWords(IReadOnlyList<Cure> cures)
         : 100;
 
     private static string Figure(Probe probe, Prediction prediction) =>
-        prediction.HasFigure ? "about " + Engineering.Format(Scale.Of(probe).From(prediction.Mean), probe.Unit) : NoFigure(probe);
+        prediction.HasFigure ? About(ReadingWords.Value(probe, Scale.Of(probe).From(prediction.Mean))) : NoFigure(probe);
+
+    private static string About(string figure) => char.IsAsciiDigit(figure.TrimStart('-')[0]) ? "about " + figure : figure;
 
     private static string NoFigure(Probe probe) =>
         probe.Kind is ProbeKind.Ohm or ProbeKind.Diode ? "overload" : "no steady figure";

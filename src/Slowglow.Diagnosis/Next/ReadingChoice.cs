@@ -18,9 +18,12 @@ internal sealed class ReadingChoice
 
     /// <summary>Where the first reading alone promises less than this share of what is open, the one after it is looked at too.</summary>
     private const double LittleShare = 0.5;
-    private const int FewFirst = 10;
-    private const int FewSecond = 14;
-    private const int FewActive = 90;
+    private const int FewFirst = 8;
+
+    /// <summary>A cure below this is not held against the leader in words.</summary>
+    private const double WorthNaming = 0.01;
+    private const int FewSecond = 10;
+    private const int FewActive = 80;
 
     private readonly Knowledge knowledge;
     private readonly Posterior posterior;
@@ -164,6 +167,7 @@ internal sealed class ReadingChoice
         [
             .. cures
                 .Take(4)
+                .Where((c, rank) => rank == 0 || c.Probability > WorthNaming)
                 .Where(c => p.Bench.Block.Has(c.Hypotheses[0]))
                 .Select(c => (c, posterior.Fits[c.Hypotheses[0]]!.Predict(p.Bench.Block, p.Index))),
         ];

@@ -17,6 +17,9 @@ internal sealed class ChainWords(Knowledge knowledge, CancellationToken cancel)
     private const double LeastVolts = 0.3;
     private const int MostPoints = 3;
 
+    /// <summary>Less than this is no volts.</summary>
+    private const double DeadVolts = 0.05;
+
     private readonly AnswerBlock block = knowledge.BlockOf(Setup.Default);
 
     /// <summary>Sentences, cause first; empty for the healthy unit and where nothing is worked out.</summary>
@@ -32,25 +35,40 @@ internal sealed class ChainWords(Knowledge knowledge, CancellationToken cancel)
         int[] near = [.. dc.Where(p => own.Contains(block.Probes[p].Red)).Take(MostPoints)];
         int[] rails = [.. dc.Where(p => !near.Contains(p) && IsRail(p)).Take(MostPoints)];
         int[] stages = [.. dc.Where(p => !near.Contains(p) && !rails.Contains(p)).Take(MostPoints)];
-        var parts = new List<string>();
-        Add(parts, "", near, hypothesis);
-        Add(parts, near.Length > 0 ? "which moves " : "the rail ", rails, hypothesis);
-        Add(parts, parts.Count > 0 ? "and with it " : "", stages, hypothesis);
-        var words = string.Join(" and ", story.Faults);
-        yield return parts.Count > 0
-            ? $"{words}: {string.Join(", ", parts)}."
-            : $"{words}: no DC point that can be reached moves by more than {Engineering.Format(100 * Share, "%", 2)}.";
+        string[] parts = [.. Together(near, hypothesis), .. Rails(rails, hypothesis), .. Together(stages, hypothesis)];
+        yield return parts.Length > 0
+            ? $"{Head(story)}: {string.Join("; ", parts)}."
+            : $"{Head(story)}: no DC point that can be reached moves by more than {Engineering.Format(100 * Share, "%", 2)}.";
         foreach (var sentence in new ChannelChain(knowledge, block, cancel).Of(hypothesis, own))
         {
             yield return sentence;
         }
     }
 
-    private void Add(List<string> parts, string lead, int[] points, int h)
+    private static string Head(Hypothesis story) =>
+        story.BlownFuse is { } fuse ? $"With {fuse} blown by {story.Faults[0]}" : string.Join(" and ", story.Faults);
+
+    private IEnumerable<string> Rails(int[] points, int h)
     {
-        if (points.Length > 0)
+        var lead = points.Length == 1 ? "the rail " : "the rails ";
+        return Together(points, h).Select((words, i) => i == 0 ? lead + words : words);
+    }
+
+    /// <summary>Points that end at nothing are named together; the others each with its figures.</summary>
+    private IEnumerable<string> Together(int[] points, int h)
+    {
+        int[] dead = [.. points.Where(p => Math.Abs(block.MeanOf(h, p)) < DeadVolts)];
+        if (dead.Length > 0)
         {
-            parts.Add(lead + string.Join(", ", points.Select(p => Say(p, h))));
+            var names = dead.Select(p =>
+                $"{block.Probes[p].Where} (healthy: {ReadingWords.Value(block.Probes[p], block.MeanOf(0, p))})"
+            );
+            yield return $"{string.Join(" and ", names)} {(dead.Length == 1 ? "loses its volts" : "lose their volts")}";
+        }
+        int[] live = [.. points.Except(dead)];
+        if (live.Length > 0)
+        {
+            yield return string.Join(", ", live.Select(p => Say(p, h)));
         }
     }
 

@@ -1,4 +1,5 @@
 using Slowglow.Circuits;
+using Slowglow.Diagnosis.Answers;
 using Slowglow.Diagnosis.Complaints;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Likelihood;
@@ -47,7 +48,7 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
         }
         var (z, zHealthy) = (Distance(reading, own, healthy), Distance(reading, healthy, healthy));
         var place = ReadingWords.Place(reading, firstSetup);
-        var (said, would) = (ReadingWords.Value(reading), ReadingWords.Value(reading.Probe, own));
+        var (said, would) = (ReadingWords.Value(reading), Would(h, column, reading, own));
         if (z > Beyond)
         {
             misfits.Add($"{place} would read {would}, but you read {said}.");
@@ -79,6 +80,30 @@ internal sealed class Explainer(Knowledge knowledge, Posterior posterior, string
             return open && reading.Probe.Kind is ProbeKind.Ohm or ProbeKind.Diode ? 20 : 3;
         }
         return Math.Abs(Scale.Of(reading.Probe).To(reading.Value) - prediction.Mean) / prediction.Sd;
+    }
+
+    /// <summary>What the story would show; for a soft fault the span to the neighbouring severity, where the reading falls into it.</summary>
+    private string Would(int h, AnswerColumn column, Reading reading, Prediction own)
+    {
+        var alone = ReadingWords.Value(reading.Probe, own);
+        if (reading.Said != MeterSaid.Value || !own.HasFigure)
+        {
+            return alone;
+        }
+        var at = Scale.Of(reading.Probe).To(reading.Value);
+        foreach (var next in new[] { knowledge.Hypotheses[h].Milder, knowledge.Hypotheses[h].Worse })
+        {
+            if (next < 0 || !column.Block.Has(next) || column.Block.Alone(next, column.Index) is not { HasFigure: true } other)
+            {
+                continue;
+            }
+            var isBetween = at > Math.Min(own.Mean, other.Mean) && at < Math.Max(own.Mean, other.Mean);
+            if (isBetween && Math.Abs(at - own.Mean) > 0.5 * own.Sd)
+            {
+                return $"{alone} to {ReadingWords.Value(reading.Probe, other)}, by how far it has gone";
+            }
+        }
+        return alone;
     }
 
     /// <summary>A word, an overload or a bound is near or far, nothing between.</summary>

@@ -15,22 +15,24 @@ internal static class SummaryLine
         double none,
         IReadOnlyList<NextReading> next,
         int readings,
-        IReadOnlyList<string> doubts
+        IReadOnlyList<string> doubts,
+        string stop
     ) =>
         doubts.Count == 0
-            ? Say(suspects, healthy, none, next, readings)
-            : $"{string.Join(" ", doubts)} Until that is settled: {Say(suspects, healthy, none, next, readings)}";
+            ? Say(suspects, healthy, none, next, readings, stop)
+            : $"{string.Join(" ", doubts)} Until that is settled: {Say(suspects, healthy, none, next, readings, stop)}";
 
     private static string Say(
         IReadOnlyList<Suspect> suspects,
         double healthy,
         double none,
         IReadOnlyList<NextReading> next,
-        int readings
+        int readings,
+        string stop
     )
     {
         var best = suspects.Count > 0 ? suspects[0].Probability : 0;
-        var then = Then(next);
+        var then = stop.Length > 0 ? " Replace it rather than measure on." : Then(next);
         if (none > best && none > healthy)
         {
             return $"Neither one fault nor two explain this well ({Percent(none)} for none of these): check the readings, the drawing, and whether several things are wrong.{then}";

@@ -14,11 +14,11 @@ public sealed class Diagnostician
 {
     /// <summary>A story less likely than this takes no part in the choice of the next reading.</summary>
     private const double Plausible = 1e-4;
-    private const int MostPlausible = 300;
+    private const int MostPlausible = 220;
 
     /// <summary>A story likelier than this is solved in every setup on offer.</summary>
     private const double Likely = 1e-3;
-    private const int MostLikely = 160;
+    private const int MostLikely = 120;
 
     private readonly IWorldSource source;
     private readonly Lock gate = new();

@@ -13,8 +13,8 @@ internal static class HeatWords
             return null;
         }
         var watts = $"{part} would turn {Engineering.Format(stress.Watts, "W", 2)} into heat";
-        return double.IsNaN(stress.WattsRatio)
-            ? watts
+        return double.IsNaN(stress.WattsRatio) ? watts
+            : stress.WattsRatio < 1 ? $"{watts}, within its rating"
             : $"{watts}, {Engineering.Format(stress.WattsRatio, "times", 2)} its rating";
     }
 }

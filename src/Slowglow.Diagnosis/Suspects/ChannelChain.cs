@@ -15,6 +15,9 @@ internal sealed class ChannelChain(Knowledge knowledge, AnswerBlock block, Cance
     private const double SameDb = 2;
     private const double HeardDb = 6;
 
+    /// <summary>A point that moves by less than this share holds still.</summary>
+    private const double Still = 0.02;
+
     /// <summary>A net carries a channel's signal from this level on, volts.</summary>
     private const double Carries = 1e-3;
 
@@ -91,8 +94,10 @@ internal sealed class ChannelChain(Knowledge knowledge, AnswerBlock block, Cance
             .OrderByDescending(p => Math.Abs(block.MeanOf(h, p) / block.MeanOf(0, p) - 1))
             .Take(1)
             .Select(p =>
-                $", and of the points on its way {block.Probes[p].Where} moves most, to {ReadingWords.Value(block.Probes[p], block.MeanOf(h, p))} "
-                + $"(healthy: {ReadingWords.Value(block.Probes[p], block.MeanOf(0, p))})"
+                Math.Abs(block.MeanOf(h, p) / block.MeanOf(0, p) - 1) < Still
+                    ? ", and the points on its way hold still"
+                    : $", and of the points on its way {block.Probes[p].Where} moves most, to {ReadingWords.Value(block.Probes[p], block.MeanOf(h, p))} "
+                        + $"(healthy: {ReadingWords.Value(block.Probes[p], block.MeanOf(0, p))})"
             );
         return away + string.Concat(most);
     }

@@ -24,7 +24,7 @@ public static class LawConstants
     private static readonly Dictionary<DeviceKind, string[]> Optional = new()
     {
         [DeviceKind.Triode] = ["cga", "cgk", "cak"],
-        [DeviceKind.Pentode] = ["cga", "cgk", "cak"],
+        [DeviceKind.Pentode] = ["cga", "cgk", "cak", "mua", "kns"],
         [DeviceKind.OpAmp] = ["en", "corner"],
     };
 

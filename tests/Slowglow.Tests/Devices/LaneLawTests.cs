@@ -9,7 +9,6 @@ namespace Slowglow.Tests.Devices;
 public class LaneLawTests
 {
     private static readonly string[] TriodeConstants = ["mu", "ex", "kg1", "kp", "kvb", "vct", "gg", "cg", "xi"];
-    private static readonly string[] PentodeConstants = ["mu", "ex", "kg1", "kg2", "kp", "kvb", "ks", "gg", "cg", "xi"];
 
     public static TheoryData<string> Valves() =>
         [.. DeviceLibrary.Shipped.All.Where(d => d.Kind <= DeviceKind.RectifierValve).Select(d => d.Type)];
@@ -46,7 +45,7 @@ public class LaneLawTests
                 var triode = Evaluate(new TriodeLaw(), [.. TriodeConstants.Select(c => valve[c]), 1], anode, grid);
                 return [(PlainValveLaw.TriodeAnode(valve, anode, grid), triode[0]), (PlainValveLaw.Grid(valve, grid), triode[1])];
             case DeviceKind.Pentode:
-                var pentode = Evaluate(new PentodeLaw(), [.. PentodeConstants.Select(c => valve[c]), 1], anode, grid, screen);
+                var pentode = Evaluate(new PentodeLaw(), PentodeConstants.Of(valve), anode, grid, screen);
                 return
                 [
                     (PlainValveLaw.PentodeAnode(valve, anode, screen, grid), pentode[0]),

@@ -24,12 +24,13 @@ internal static class PlainValveLaw
     }
 
     public static double PentodeAnode(Device valve, double anode, double screen, double grid) =>
-        anode <= 0 ? 0 : SpaceTerm(valve, screen, grid) / valve["kg1"] * Math.Atan(anode / valve["kvb"]);
+        anode <= 0 ? 0 : SpaceTerm(valve, anode, screen, grid) / valve["kg1"] * Math.Atan(anode / valve["kvb"]);
 
     public static double PentodeScreen(Device valve, double anode, double screen, double grid)
     {
-        var missed = 1 - (2 / Math.PI * Math.Atan(Math.Max(anode, 0) / valve["kvb"]));
-        return SpaceTerm(valve, screen, grid) / valve["kg2"] * (1 + (valve["ks"] * missed));
+        var knee = valve.Law.TryGetValue("kns", out var share) ? share * Math.Max(screen, 1e-6) : valve["kvb"];
+        var missed = 1 - (2 / Math.PI * Math.Atan(Math.Max(anode, 0) / knee));
+        return SpaceTerm(valve, anode, screen, grid) / valve["kg2"] * (1 + (valve["ks"] * missed));
     }
 
     public static double Grid(Device valve, double grid) =>
@@ -37,14 +38,15 @@ internal static class PlainValveLaw
 
     public static double Rectifier(Device valve, double anode) => anode <= 0 ? 0 : valve["k"] * Math.Pow(anode, 1.5);
 
-    private static double SpaceTerm(Device valve, double screen, double grid)
+    private static double SpaceTerm(Device valve, double anode, double screen, double grid)
     {
         if (screen <= 0)
         {
             return 0;
         }
 
-        var e = screen / valve["kp"] * SoftPlus(valve["kp"] * ((1 / valve["mu"]) + (grid / screen)));
+        var pulled = grid + (valve.Law.TryGetValue("mua", out var mua) ? Math.Max(anode, 0) / mua : 0);
+        var e = screen / valve["kp"] * SoftPlus(valve["kp"] * ((1 / valve["mu"]) + (pulled / screen)));
         return 2 * Math.Pow(e, valve["ex"]);
     }
 }

@@ -4,8 +4,8 @@ using Slowglow.Solving;
 namespace Slowglow.Circuits.Models.Valve;
 
 /// <summary>
-/// Pentode or beam tetrode: anode current by Koren (Glass Audio 8(5), 1996), screen current in proportion to the same drive, rising when
-/// the anode no longer collects. Ports: anode, grid, screen; reference cathode.
+/// Pentode or beam tetrode: anode current by Koren (Glass Audio 8(5), 1996), with a little of the anode's field in the drive; screen
+/// current in proportion to the same drive, rising when the anode no longer collects. Ports: anode, grid, screen; reference cathode.
 /// </summary>
 internal class PentodeLaw : Law
 {
@@ -22,12 +22,19 @@ internal class PentodeLaw : Law
         GridSharpness,
         GridExponent,
 
+        /// <summary>Share of the anode's volts that acts like grid volts: one over mua; 0 for a perfect screen.</summary>
+        AnodePull,
+
+        /// <summary>Anode volts at which the screen takes half its rise: volts, and a share of the screen's own.</summary>
+        ScreenKneeVolts,
+        ScreenKneeShare,
+
         /// <summary>1 as made; the fraction of emission left; 0 = dead.</summary>
         Emission,
     }
 
     public override int Ports => 3;
-    public override int Constants => 11;
+    public override int Constants => 14;
 
     public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
     {
@@ -36,10 +43,12 @@ internal class PentodeLaw : Law
         var screen = TriodeLaw.Positive(volts[2], out var screenPositive);
         var emission = constants[(int)Constant.Emission];
         var kp = constants[(int)Constant.Kp];
-        var soft = Lanes.SoftPlus(kp * ((Lanes.One / constants[(int)Constant.Mu]) + (grid / screen)), out var sigma);
+        var pull = constants[(int)Constant.AnodePull];
+        var pulled = grid + (anode * pull);
+        var soft = Lanes.SoftPlus(kp * ((Lanes.One / constants[(int)Constant.Mu]) + (pulled / screen)), out var sigma);
         var drive = screen * soft / kp;
-        var byGrid = sigma;
-        var byScreen = (soft / kp) - (sigma * grid / screen);
+        var byAnode = sigma * pull * positive;
+        var byScreen = ((soft / kp) - (sigma * pulled / screen)) * screenPositive;
         var space = TriodeLaw.PowerLaw(drive, constants[(int)Constant.Ex], 2 * emission, out var perDrive);
 
         var kvb = constants[(int)Constant.Kvb];
@@ -47,9 +56,9 @@ internal class PentodeLaw : Law
         var angleSlope = positive * kvb / ((kvb * kvb) + (anode * anode));
         var perKg1 = Lanes.One / constants[(int)Constant.Kg1];
         currents[0] = space * angle * perKg1;
-        slopes[0] = space * angleSlope * perKg1;
-        slopes[1] = perDrive * byGrid * angle * perKg1;
-        slopes[2] = perDrive * byScreen * screenPositive * angle * perKg1;
+        slopes[0] = ((space * angleSlope) + (perDrive * byAnode * angle)) * perKg1;
+        slopes[1] = perDrive * sigma * angle * perKg1;
+        slopes[2] = perDrive * byScreen * angle * perKg1;
 
         TriodeLaw.GridCurrent(
             grid,
@@ -61,12 +70,17 @@ internal class PentodeLaw : Law
         );
         (slopes[3], slopes[5]) = (Lanes.Zero, Lanes.Zero);
 
-        var rise = constants[(int)Constant.ScreenRise];
-        var share = (Lanes.One + (rise * (Lanes.One - (2 / Math.PI * angle)))) / constants[(int)Constant.Kg2];
-        currents[2] = space * share;
-        slopes[6] = -space * rise * (2 / Math.PI) * angleSlope / constants[(int)Constant.Kg2];
-        slopes[7] = perDrive * byGrid * share;
-        slopes[8] = perDrive * byScreen * screenPositive * share;
+        var perKg2 = Lanes.One / constants[(int)Constant.Kg2];
+        var rise = constants[(int)Constant.ScreenRise] * perKg2;
+        var share = constants[(int)Constant.ScreenKneeShare];
+        var knee = constants[(int)Constant.ScreenKneeVolts] + (share * screen);
+        var square = (knee * knee) + (anode * anode);
+        var part = perKg2 + (rise * (Lanes.One - (2 / Math.PI * Lanes.ArcTan(anode / knee))));
+        var falls = space * rise * (2 / Math.PI) / square;
+        currents[2] = space * part;
+        slopes[6] = (perDrive * byAnode * part) - (falls * knee * positive);
+        slopes[7] = perDrive * sigma * part;
+        slopes[8] = (perDrive * byScreen * part) + (falls * anode * share * screenPositive);
     }
 
     public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants) =>

@@ -55,23 +55,7 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
                 0,
                 1,
             ],
-            DeviceKind.Pentode =>
-            [
-                Device["mu"],
-                Device["ex"],
-                Device["kg1"],
-                Device["kg2"],
-                Device["kp"],
-                Device["kvb"],
-                Device["ks"],
-                Device["gg"],
-                Device["cg"],
-                Device["xi"],
-                1,
-                0,
-                1,
-                1,
-            ],
+            DeviceKind.Pentode => [.. PentodeConstants.Of(Device), 0, 1, 1],
             _ => [Device["k"], 1],
         };
 

@@ -82,11 +82,8 @@ internal sealed class StageBuilder(StageConditions conditions)
 
     private static Law LawOf(Device valve, out double[] constants)
     {
-        string[] names =
-            valve.Kind == DeviceKind.Triode
-                ? ["mu", "ex", "kg1", "kp", "kvb", "vct", "gg", "cg", "xi"]
-                : ["mu", "ex", "kg1", "kg2", "kp", "kvb", "ks", "gg", "cg", "xi"];
-        constants = [.. names.Select(n => valve[n]), 1];
+        string[] names = ["mu", "ex", "kg1", "kp", "kvb", "vct", "gg", "cg", "xi"];
+        constants = valve.Kind == DeviceKind.Triode ? [.. names.Select(n => valve[n]), 1] : PentodeConstants.Of(valve);
         return valve.Kind == DeviceKind.Triode ? new TriodeLaw() : new PentodeLaw();
     }
 }

@@ -155,9 +155,14 @@ internal sealed class ValveCards : PartCards
     private static void WritePentode(Deck deck, Device law, string name, Func<string, string> node, double emission, double gas)
     {
         var (a, g, k, s) = (node("a"), node("g"), node("k"), node("g2"));
-        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+v({g},{k})/max(v({s},{k}),1e-2))");
+        var pull = law.Law.TryGetValue("mua", out var mua) ? 1 / mua : 0;
+        var pulled = FormattableString.Invariant($"(v({g},{k})+{pull:R}*max(v({a},{k}),0))");
+        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+{pulled}/max(v({s},{k}),1e-2))");
         var e = FormattableString.Invariant($"max(v({s},{k}),1e-2)/{law["kp"]:R}*{Expression.Softplus(drive)}");
         var knee = FormattableString.Invariant($"atan(max(v({a},{k}),0)/{law["kvb"]:R})");
+        var screenKnee = law.Law.TryGetValue("kns", out var share)
+            ? FormattableString.Invariant($"atan(max(v({a},{k}),0)/({share:R}*max(v({s},{k}),1e-2)))")
+            : knee;
         WriteAnode(
             deck,
             name,
@@ -170,7 +175,7 @@ internal sealed class ValveCards : PartCards
             s,
             k,
             FormattableString.Invariant(
-                $"{2 * emission / law["kg2"]:R}*pow({e},{law["ex"]:R})*(1+{law["ks"]:R}*(1-{2 / Math.PI:R}*{knee}))"
+                $"{2 * emission / law["kg2"]:R}*pow({e},{law["ex"]:R})*(1+{law["ks"]:R}*(1-{2 / Math.PI:R}*{screenKnee}))"
             )
         );
         WriteGrid(deck, law, name, g, k, emission);

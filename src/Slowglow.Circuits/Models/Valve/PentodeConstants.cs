@@ -1,0 +1,16 @@
+using Slowglow.Sheets.Devices;
+
+namespace Slowglow.Circuits.Models.Valve;
+
+/// <summary>A pentode's constants as its law wants them, with those that its data may leave out.</summary>
+internal static class PentodeConstants
+{
+    private static readonly string[] Named = ["mu", "ex", "kg1", "kg2", "kp", "kvb", "ks", "gg", "cg", "xi"];
+
+    public static double[] Of(Device device)
+    {
+        var pull = device.Law.TryGetValue("mua", out var mua) ? 1 / mua : 0;
+        var hasShare = device.Law.TryGetValue("kns", out var share);
+        return [.. Named.Select(n => device[n]), pull, hasShare ? 0 : device["kvb"], hasShare ? share : 0, 1];
+    }
+}

@@ -62,7 +62,9 @@ public sealed class NewPartAgreementTests
                     f.Part is "T2" or "T3" || (f.Part is "V1" or "V2" && (f.Where.Contains('h', StringComparison.Ordinal)))
                 )
                 .Where(f => f is not { Part: "T2", Where: "P", Mode: FailureMode.Open })
-                .Select(f => f.ToString()),
+                .Select(f => f.ToString())
+                // Contacts and insulation are held to the reference by FaultAgreementTests, on a bed that comes to rest with them.
+                .Where(f => !f.Contains("pin", StringComparison.Ordinal) && !f.Contains("core", StringComparison.Ordinal)),
         ];
 
     [Theory]
@@ -84,10 +86,16 @@ public sealed class NewPartAgreementTests
         foreach (var net in means.Keys.Where(reference.Figures.ContainsKey))
         {
             var (mean, ripple) = (reference.Figures[net].Mean, reference.Figures[net].Ripple);
-            Assert.Equal(mean, Figure(net, 0), (0.005 * Math.Abs(mean)) + 0.003 + (0.003 * ripple));
-            Assert.Equal(ripple, Figure(net, 1), (0.03 * ripple) + 0.003);
+            Near(net, mean, Figure(net, 0), (0.005 * Math.Abs(mean)) + 0.003 + (0.003 * ripple));
+            Near(net + " ripple", ripple, Figure(net, 1), (0.03 * ripple) + 0.003);
         }
     }
+
+    private static void Near(string what, double theirs, double ours, double allowed) =>
+        Assert.True(
+            Math.Abs(theirs - ours) <= allowed,
+            FormattableString.Invariant($"{what}: {ours:G6} V against {theirs:G6} V, {allowed:G3} V allowed")
+        );
 
     private static Probe Probe(string net, ProbeKind kind) =>
         new(net, net, NetTable.Ground, kind, SaidAsRipple: kind == ProbeKind.Ac);

@@ -14,7 +14,7 @@ internal sealed class SteadyState
 
     /// <summary>Movement is judged over this many cycles, so that rounding counts for less.</summary>
     private const int Stride = 4;
-    private const int StepsPerCycle = 100;
+    private readonly int stepsPerCycle;
     private const int MostStepsOver = 15;
     private const int CorrectingPasses = 4;
     private readonly ReferenceCircuit circuit;
@@ -22,8 +22,9 @@ internal sealed class SteadyState
     private readonly double period;
     private readonly HashSet<string> loose;
 
-    public SteadyState(ReferenceCircuit circuit, int cyclesPerRun = Stride + 2)
+    public SteadyState(ReferenceCircuit circuit, int cyclesPerRun = Stride + 2, int stepsPerCycle = 100)
     {
+        this.stepsPerCycle = stepsPerCycle;
         this.circuit = circuit;
         this.cyclesPerRun = cyclesPerRun;
         period = 1 / circuit.Bench.Frequency;
@@ -91,9 +92,9 @@ internal sealed class SteadyState
         var deck = circuit.Deck;
         var end = cycles * period;
         string[] wanted = ["time", .. deck.Nodes.Values, .. deck.Coils.Select(c => c + "#branch")];
-        var step = period / StepsPerCycle;
+        var step = period / stepsPerCycle;
         var analysis = FormattableString.Invariant($"tran {step:R} {end:R} 0 {step:R}");
-        var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted, MostStepsOver * cycles * StepsPerCycle);
+        var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted, MostStepsOver * cycles * stepsPerCycle);
         var time = vectors["time"];
         if (time[^1] < end * (1 - 1e-6))
         {

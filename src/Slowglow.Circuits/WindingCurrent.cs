@@ -8,6 +8,7 @@ namespace Slowglow.Circuits;
 /// <param name="AmpsRms">Rms over the mains cycle, direct current included.</param>
 /// <param name="AmpsDc">Mean, from start to finish.</param>
 /// <param name="RatedAmps">Rms rating of the winding; NaN when the sheet gives none.</param>
+/// <param name="AmpsCrest">Largest instantaneous current of the cycle, either way.</param>
 public sealed record WindingCurrent(
     string Part,
     string Winding,
@@ -15,5 +16,6 @@ public sealed record WindingCurrent(
     string ToPin,
     double AmpsRms,
     double AmpsDc,
-    double RatedAmps
+    double RatedAmps,
+    double AmpsCrest
 );

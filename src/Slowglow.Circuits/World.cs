@@ -51,6 +51,13 @@ public sealed class World
     /// <summary>Ripple current of every capacitor over the mains cycle.</summary>
     public IReadOnlyList<CapacitorCurrent> CapacitorCurrents() => Settled ? new CurrentsQuestion(asked).Capacitors() : [];
 
+    /// <summary>
+    /// Resistance that the capacitors named see, as ports: [a, b] are the volts across a for one ampere into b, all capacitors open.
+    /// Junctions are as they stand in <paramref name="charged"/>: blocked by what the capacitors still hold. Null when either world does not settle.
+    /// </summary>
+    public double[,]? PortResistance(IReadOnlyList<string> capacitors, World charged) =>
+        Settled && charged.Settled ? new PortsQuestion(asked).Resistance(capacitors, charged.asked.State.Mean) : null;
+
     /// <summary>A 1 kHz signal at each generator level (volts rms, open circuit) taken apart at the output; null where it does not settle.</summary>
     public IReadOnlyList<HarmonicContent?> Harmonics(
         IReadOnlyList<double> generatorVolts,

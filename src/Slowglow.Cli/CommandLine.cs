@@ -47,10 +47,53 @@ public static class CommandLine
             .WithDescription("Which parts, failed in which way, explain the readings; and what to measure next.")
             .WithExample("diagnose", "combo.yaml", "readings.yaml")
             .WithExample("diagnose", "combo.yaml", "--reading", "\"V1.6 = 62 V\"", "--complaint", "\"thin and gritty\"");
+        ConfigureSupply(config, streams);
         config
             .AddCommand<BenchCommand>("bench")
             .WithData(streams)
             .WithDescription("Serve the bench page: jobs, readings, suspects, what to measure next.")
             .WithExample("bench");
+    }
+
+    /// <summary>Commands about the supply: power-up, what is stored, what parts stand, what killed one, what replaces it.</summary>
+    private static void ConfigureSupply(IConfigurator config, Streams streams)
+    {
+        config
+            .AddCommand<PowerUpCommand>("powerup")
+            .WithData(streams)
+            .WithDescription(
+                "Steps of a first power-up: what to set, what each point reads then, when to stop, what it means if not."
+            )
+            .WithExample("powerup", "combo.yaml", "--lamp", "60W", "--valves", "out");
+        config
+            .AddCommand<DischargeCommand>("discharge")
+            .WithData(streams)
+            .WithDescription("What the reservoirs hold after switch-off, for how long, and what to discharge them with.")
+            .WithExample("discharge", "combo.yaml", "--fault", "\"R1 open\"");
+        config
+            .AddCommand<StressCommand>("stress")
+            .WithData(streams)
+            .WithDescription("What every part stands at the worst, against its rating or the rating to fit.")
+            .WithExample("stress", "combo.yaml");
+        config
+            .AddCommand<ReplaceCommand>("replace")
+            .WithData(streams)
+            .WithDescription("Try another part: what moves, what comes over its rating.")
+            .WithExample("replace", "combo.yaml", "\"R5 with 120k 1W\"");
+        config
+            .AddCommand<OverloadCommand>("overload")
+            .WithData(streams)
+            .WithDescription("Which faults of other parts overload one that has died, by how much and how fast.")
+            .WithExample("overload", "combo.yaml", "T1");
+        config
+            .AddCommand<OffersCommand>("offers")
+            .WithData(streams)
+            .WithDescription("Compare transformers to be had by what the rails would be with each.")
+            .WithExample("offers", "combo.yaml", "T1", "--offer", "\"toroid: 230V; 250V 250mA; 6.3V 3A; price 45; weeks 2\"");
+        config
+            .AddCommand<RewindCommand>("rewind")
+            .WithData(streams)
+            .WithDescription("Specify the transformer that replaces one of the unit, from what its windings do in the circuit.")
+            .WithExample("rewind", "combo.yaml", "T1", "--measured", "\"core = EI96\"", "--measured", "\"stack = 45 mm\"");
     }
 }

@@ -35,7 +35,8 @@ internal sealed class CurrentsQuestion(AskedWorld asked)
                     to,
                     BranchWave.Rms(amps),
                     BranchWave.Mean(amps),
-                    winding.RatedAmps > 0 ? winding.RatedAmps : double.NaN
+                    winding.RatedAmps > 0 ? winding.RatedAmps : double.NaN,
+                    amps.Length == 0 ? 0 : amps.Max(Math.Abs)
                 );
             }
         }

@@ -22,6 +22,9 @@ internal sealed class Opened
     /// <summary>Null when the sheet has errors.</summary>
     public BenchUnit? Unit { get; private set; }
 
+    /// <summary>The sheet as it was read.</summary>
+    public string Text { get; private set; } = "";
+
     public IReadOnlyList<DocumentFinding> Findings => findings;
 
     public bool Wrong => Unit is null || findings.Any(f => f.Finding.Severity == Severity.Error);
@@ -29,7 +32,8 @@ internal sealed class Opened
     public static Opened Sheet(string path, Streams streams, bool json)
     {
         var opened = new Opened(streams, json);
-        var parsed = BenchUnit.From(DocumentFile.Read(path, streams));
+        opened.Text = DocumentFile.Read(path, streams);
+        var parsed = BenchUnit.From(opened.Text);
         opened.Unit = parsed.Value;
         opened.Add(path, parsed.Findings);
         return opened;

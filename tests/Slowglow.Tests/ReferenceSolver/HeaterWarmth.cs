@@ -15,13 +15,14 @@ internal static class HeaterWarmth
     public static IReadOnlyList<Dictionary<string, double>> Of(
         Worlds worlds,
         IReadOnlyList<IReadOnlyList<Fault>> sets,
-        CancellationToken cancel
+        CancellationToken cancel,
+        Setup? setup = null
     )
     {
         var halves = worlds.Circuit.Sheet.Parts.OfType<ValvePart>().SelectMany(Halves).ToList();
         var probes = halves.SelectMany(h => new[] { h.Across(ProbeKind.Ac), h.Across(ProbeKind.Dc) }).ToList();
         var meter = MeterClass.Handheld with { InputOhms = 1e15 };
-        var answers = worlds.Ask(Setup.Default, sets, probes, meter, cancel: cancel);
+        var answers = worlds.Ask(setup ?? Setup.Default, sets, probes, meter, cancel: cancel);
         return [.. answers.Select(a => Warmths(halves, a))];
     }
 

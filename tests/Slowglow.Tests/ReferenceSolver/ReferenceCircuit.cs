@@ -35,7 +35,8 @@ internal sealed class ReferenceCircuit
         Sheet sheet,
         Setup setup,
         IReadOnlyList<Fault> faults,
-        IReadOnlyDictionary<string, double>? warmth = null
+        IReadOnlyDictionary<string, double>? warmth = null,
+        double lampOhms = 0
     )
     {
         Bench = new Bench(sheet, setup) { Warmth = warmth ?? new Dictionary<string, double>() };
@@ -56,7 +57,7 @@ internal sealed class ReferenceCircuit
         var peak = Bench.MainsVolts * Math.Sqrt(2);
         var outlet = Deck.Inner("MAINS", "outlet");
         Deck.Card($"vmains {outlet} 0 sin(0 {peak:R} {Bench.Frequency:R})");
-        Deck.Resistor("mains", outlet, Deck.Node(NetTable.Live), MainsOhms);
+        Deck.Resistor("mains", outlet, Deck.Node(NetTable.Live), MainsOhms + lampOhms);
     }
 
     public Deck Deck { get; } = new();

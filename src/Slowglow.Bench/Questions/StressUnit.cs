@@ -1,0 +1,21 @@
+using Slowglow.Circuits;
+using Slowglow.Power.Energy;
+using Slowglow.Power.Stress;
+
+namespace Slowglow.Bench.Questions;
+
+/// <summary>What the parts of a unit stand, and what its reservoirs hold.</summary>
+public sealed class StressUnit(BenchUnit unit)
+{
+    /// <summary>Rows as <see cref="StressQuestion.Ask"/>, and the situations that do not settle.</summary>
+    public (IReadOnlyList<StressRow> Rows, IReadOnlyList<string> Unsettled) Run(CancellationToken cancel = default)
+    {
+        var question = new StressQuestion(unit.Worlds);
+        var rows = question.Ask(cancel);
+        return (rows, question.Unsettled);
+    }
+
+    /// <summary>Reservoirs after switch-off, with faults in the unit.</summary>
+    public IReadOnlyList<StoredCharge> Charges(IReadOnlyList<Fault> faults, CancellationToken cancel = default) =>
+        new StoredEnergyQuestion(unit.Worlds).Ask(faults, cancel);
+}

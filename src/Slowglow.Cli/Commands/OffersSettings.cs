@@ -1,0 +1,18 @@
+using System.ComponentModel;
+using Spectre.Console.Cli;
+
+namespace Slowglow.Cli.Commands;
+
+/// <summary>What <c>offers</c> takes.</summary>
+internal sealed class OffersSettings : SheetSettings
+{
+    [CommandArgument(1, "<TRANSFORMER>")]
+    [Description("Designator of the one to be replaced: T1.")]
+    public string Transformer { get; init; } = "";
+
+    [CommandOption("--offer <LINE>")]
+    [Description(
+        "One to six: \"new toroid: 230V; 250V 120mA; 6.3V 3A; 60VA; price 45; freight 9; tax 20%; weeks 2; fixing one bolt\"."
+    )]
+    public string[] Offers { get; init; } = [];
+}

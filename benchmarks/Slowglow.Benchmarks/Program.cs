@@ -6,6 +6,12 @@ if (args is [FirstAnswer.Argument, var only])
     return;
 }
 
+if (args is [SensitivityBenchmark.Argument])
+{
+    Console.WriteLine(new SensitivityBenchmark(8).Run());
+    return;
+}
+
 string[] folders = args.Length > 0 ? args : ["kittiwake-15", "saltmarsh-lm2", "heronsgate-m60"];
 Console.WriteLine(
     $"{Environment.ProcessorCount} cores, .NET {Environment.Version}, {(IsOptimised() ? "Release" : "DEBUG: figures mean nothing")}"
@@ -17,6 +23,7 @@ Console.WriteLine(
 var rest = new RestBenchmark(8);
 Console.WriteLine(rest.SingleFaults(600));
 Console.WriteLine(rest.Sweep(2000));
+Console.WriteLine(new SensitivityBenchmark(8).Run());
 Console.WriteLine(rest.Pairs(600));
 Console.WriteLine("How cost grows with the circuit:");
 foreach (var stages in new[] { 2, 4, 8, 16, 30 })

@@ -10,6 +10,8 @@ internal sealed record Bench(Sheet Sheet, Setup Setup)
     /// <summary>What each valve's heater leaves of its emission, where that is not all of it.</summary>
     public IReadOnlyDictionary<string, double> Warmth { get; init; } = new Dictionary<string, double>();
 
+    public ReferenceRun Run { get; init; } = ReferenceRun.Cycle;
+
     public double MainsVolts => Setup.MainsVolts ?? Sheet.Mains.Volts;
 
     public double Frequency => Sheet.Mains.Frequency;

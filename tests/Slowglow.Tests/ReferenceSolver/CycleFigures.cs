@@ -3,6 +3,9 @@ namespace Slowglow.Tests.ReferenceSolver;
 /// <summary>Mean and rms ripple over one mains cycle, by trapezoids over the solver's own uneven steps.</summary>
 internal readonly record struct CycleFigures(double Mean, double Ripple)
 {
+    /// <summary>With the mean.</summary>
+    public double Rms => Math.Sqrt((Mean * Mean) + (Ripple * Ripple));
+
     public static CycleFigures Of(double[] time, double[] volts, double from, double to)
     {
         double area = 0;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Slowglow.Sheets;
 
 namespace Slowglow.Tests.ReferenceSolver;
 
@@ -8,9 +9,10 @@ internal sealed class Deck
     private readonly Dictionary<string, string> nodes = [];
     private readonly List<string> cards = [];
     private readonly List<string> coils = [];
+    private readonly List<(string Node, Func<Func<string, double>, double> Volts)> guesses = [];
     private int count;
 
-    /// <summary>Nets known so far, with their nodes; chassis and neutral are node 0.</summary>
+    /// <summary>Nets known so far, with their nodes; the chassis is node 0.</summary>
     public IReadOnlyDictionary<string, string> Nodes => nodes;
 
     /// <summary>Names of the inductors, whose currents are states.</summary>
@@ -21,7 +23,7 @@ internal sealed class Deck
     /// <summary>Node of a net.</summary>
     public string Node(string net)
     {
-        if (net is "GND" or "MAINS.N" or "MAINS.E")
+        if (net == NetTable.Ground)
         {
             return "0";
         }
@@ -35,6 +37,24 @@ internal sealed class Deck
         }
 
         return node;
+    }
+
+    /// <summary>
+    /// Says how the volts of a node inside a part come about from those of nets and of nodes guessed before, to start from: without it the
+    /// library's Newton wanders off from a solution that it was given for the nets alone.
+    /// </summary>
+    public void Guess(string node, Func<Func<string, double>, double> volts) => guesses.Add((node, volts));
+
+    /// <summary>Volts by node to start from, given those of nets.</summary>
+    public Dictionary<string, double> Start(IReadOnlyDictionary<string, double> nets)
+    {
+        var start = nets.Where(n => nodes.ContainsKey(n.Key)).ToDictionary(n => nodes[n.Key], n => n.Value);
+        foreach (var (node, volts) in guesses)
+        {
+            start[node] = volts(n => start.GetValueOrDefault(n));
+        }
+
+        return start;
     }
 
     /// <summary>True for a net of the sheet, false for a node inside a part.</summary>

@@ -81,7 +81,7 @@ public sealed class NewPartAgreementTests
         var warmth = HeaterWarmth.Of(Bench.Worlds, [faults], cancel)[0];
 
         // An unloaded reservoir is charged in pulses of a few time steps: fine enough that the reference knows them better than we do.
-        var reference = new SteadyState(new ReferenceCircuit(Bench.Sheet, Setup.Default, faults, warmth), stepsPerCycle: 300);
+        var reference = new SteadyState(new ReferenceCircuit(Bench.Sheet, Setup.Default, faults, warmth), steps: 300);
         double Figure(string net, int kind) => answers[(2 * nets.IndexOf(net)) + kind].Value;
         var means = nets.Where(n => answers[2 * nets.IndexOf(n)].HasValue).ToDictionary(n => n, n => Figure(n, 0));
         Assert.True(reference.SettleFrom(means, n => means.ContainsKey(n) ? Figure(n, 1) : 0), reference.Restless);

@@ -18,6 +18,9 @@ internal sealed class ReferenceCircuit
         new ValveCards(),
         new DiodeCards(),
         new TransistorCards(),
+        new FieldEffectCards(),
+        new DarlingtonCards(),
+        new OptocouplerCards(),
         new OpAmpCards(),
         new RegulatorCards(),
         new TransformerCards(),
@@ -26,6 +29,15 @@ internal sealed class ReferenceCircuit
     /// <summary>27 C less a little, where kT/q is our solver's 25.852 mV; steps by the grid asked for rather than by estimated error.</summary>
     private const string Options =
         ".options temp=26.85 tnom=26.85 reltol=1e-6 abstol=1e-9 vntol=1e-6 trtol=1e4 gmin=1e-12 itl4=100 itl1=500 method=gear";
+
+    /// <summary>
+    /// Its last Newton step is within a hundredth of a millivolt, and so the state far nearer; tighter, and the noise of amperes in a milliohm of
+    /// winding keeps it from being content.
+    /// </summary>
+    private const string RestOptions = ".options temp=26.85 tnom=26.85 reltol=1e-6 abstol=1e-8 vntol=1e-5 gmin=1e-14 itl1=300";
+
+    private const string SignalOptions =
+        ".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-8 vntol=1e-5 trtol=1e4 gmin=1e-12 itl4=100 itl1=300 method=gear";
 
     /// <summary>What our solver takes the outlet for.</summary>
     private const double MainsOhms = 0.4;
@@ -36,10 +48,11 @@ internal sealed class ReferenceCircuit
         Setup setup,
         IReadOnlyList<Fault> faults,
         IReadOnlyDictionary<string, double>? warmth = null,
+        ReferenceRun run = ReferenceRun.Cycle,
         double lampOhms = 0
     )
     {
-        Bench = new Bench(sheet, setup) { Warmth = warmth ?? new Dictionary<string, double>() };
+        Bench = new Bench(sheet, setup) { Warmth = warmth ?? new Dictionary<string, double>(), Run = run };
         foreach (var part in sheet.Parts.Where(p => p is not ConnectorPart))
         {
             var wrong = new FaultsOf(part.Designator, faults);
@@ -54,10 +67,33 @@ internal sealed class ReferenceCircuit
         coreOfCoil = sheet
             .Parts.OfType<TransformerPart>()
             .ToDictionary(TransformerCards.CoilOf, t => Deck.Inner(t.Designator, TransformerCards.Core));
+        WriteMains(lampOhms);
+    }
+
+    /// <summary>The outlet across live and neutral, with neutral and earth joined to the chassis as our bench joins them.</summary>
+    private void WriteMains(double lampOhms)
+    {
+        if (Deck.Nodes.ContainsKey(NetTable.Earth))
+        {
+            Deck.Resistor("earth", Deck.Node(NetTable.Earth), "0", PartCards.JoinOhms);
+        }
+
+        if (!Deck.Nodes.ContainsKey(NetTable.Live) || !Deck.Nodes.ContainsKey(NetTable.Neutral))
+        {
+            return;
+        }
+
         var peak = Bench.MainsVolts * Math.Sqrt(2);
-        var outlet = Deck.Inner("MAINS", "outlet");
-        Deck.Card($"vmains {outlet} 0 sin(0 {peak:R} {Bench.Frequency:R})");
+        var (outlet, neutral) = (Deck.Inner("MAINS", "outlet"), Deck.Node(NetTable.Neutral));
+        FormattableString volts = Bench.Run switch
+        {
+            ReferenceRun.Cycle => $"sin(0 {peak:R} {Bench.Frequency:R})",
+            ReferenceRun.Crest => $"dc {peak:R}",
+            _ => $"dc 0",
+        };
+        Deck.Card($"vmains {outlet} {neutral} {FormattableString.Invariant(volts)}");
         Deck.Resistor("mains", outlet, Deck.Node(NetTable.Live), MainsOhms + lampOhms);
+        Deck.Resistor("neutral", neutral, "0", PartCards.JoinOhms);
     }
 
     public Deck Deck { get; } = new();
@@ -82,6 +118,21 @@ internal sealed class ReferenceCircuit
 
         return amps;
     }
+
+    /// <summary>The deck as text for a resting state, looked for from the volts of nets given.</summary>
+    public IReadOnlyList<string> RestText(IReadOnlyDictionary<string, double> from) => Text(from, RestOptions);
+
+    /// <summary>The deck as text for a run that starts at the resting state.</summary>
+    public IReadOnlyList<string> SignalText(IReadOnlyDictionary<string, double> from) => Text(from, SignalOptions);
+
+    private List<string> Text(IReadOnlyDictionary<string, double> from, string options) =>
+        [
+            "slowglow reference from rest",
+            .. Deck.Cards,
+            .. Deck.Start(from).Select(v => FormattableString.Invariant($".nodeset v({v.Key})={v.Value:R}")),
+            options,
+            ".end",
+        ];
 
     /// <summary>
     /// The deck as text, for one run that starts from a state: only nets are held, what is inside parts finds its own start. A core's

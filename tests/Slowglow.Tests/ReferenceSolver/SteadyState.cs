@@ -14,25 +14,36 @@ internal sealed class SteadyState
 
     /// <summary>Movement is judged over this many cycles, so that rounding counts for less.</summary>
     private const int Stride = 4;
-    private readonly int stepsPerCycle;
+    private const int UsualSteps = 100;
     private const int MostStepsOver = 15;
     private const int CorrectingPasses = 4;
     private readonly ReferenceCircuit circuit;
     private readonly int cyclesPerRun;
+    private readonly int steps;
+    private readonly IReadOnlyList<string> branches;
     private readonly double period;
     private readonly HashSet<string> loose;
 
-    public SteadyState(ReferenceCircuit circuit, int cyclesPerRun = Stride + 2, int stepsPerCycle = 100)
+    public SteadyState(
+        ReferenceCircuit circuit,
+        int cyclesPerRun = Stride + 2,
+        int steps = UsualSteps,
+        IReadOnlyList<string>? branches = null
+    )
     {
-        this.stepsPerCycle = stepsPerCycle;
         this.circuit = circuit;
         this.cyclesPerRun = cyclesPerRun;
+        this.steps = steps;
+        this.branches = branches ?? [];
         period = 1 / circuit.Bench.Frequency;
         loose = LooseNets.Of(circuit.Bench.Sheet);
     }
 
     /// <summary>Mean and ripple of every net over the last cycle.</summary>
     public Dictionary<string, CycleFigures> Figures { get; } = [];
+
+    /// <summary>The same of the currents in the branches asked for.</summary>
+    public Dictionary<string, CycleFigures> Currents { get; } = [];
 
     public CircuitState State { get; private set; } = CircuitState.Rest;
 
@@ -91,10 +102,10 @@ internal sealed class SteadyState
     {
         var deck = circuit.Deck;
         var end = cycles * period;
-        string[] wanted = ["time", .. deck.Nodes.Values, .. deck.Coils.Select(c => c + "#branch")];
-        var step = period / stepsPerCycle;
+        string[] wanted = ["time", .. deck.Nodes.Values, .. deck.Coils.Concat(branches).Distinct().Select(c => c + "#branch")];
+        var step = period / steps;
         var analysis = FormattableString.Invariant($"tran {step:R} {end:R} 0 {step:R}");
-        var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted, MostStepsOver * cycles * stepsPerCycle);
+        var vectors = NgSpice.Run(circuit.Text(State), analysis, wanted, MostStepsOver * cycles * steps);
         var time = vectors["time"];
         if (time[^1] < end * (1 - 1e-6))
         {
@@ -103,6 +114,11 @@ internal sealed class SteadyState
 
         Cycles += cycles;
         Note(vectors, time, end);
+        foreach (var branch in branches)
+        {
+            Currents[branch] = CycleFigures.Of(time, vectors[branch + "#branch"], end - period, end);
+        }
+
         State = new CircuitState(
             deck.Nodes.Where(n => Deck.IsNet(n.Key)).ToDictionary(n => n.Value, n => vectors[n.Value][^1]),
             deck.Coils.ToDictionary(c => c, c => vectors[c + "#branch"][^1])

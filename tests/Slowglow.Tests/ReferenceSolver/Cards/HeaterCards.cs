@@ -8,7 +8,13 @@ internal static class HeaterCards
 {
     public static void Write(Deck deck, ValvePart valve, bool open)
     {
-        var ends = NodesOf(deck, valve, "h");
+        List<string> ends = [.. NodesOf(deck, valve, "h"), .. NodesOf(deck, valve, "f")];
+        if (ends.Count == 1)
+        {
+            // A filament is its own cathode.
+            ends.AddRange(NodesOf(deck, valve, "k").Take(1));
+        }
+
         var tap = NodesOf(deck, valve, "ht");
         if (ends.Count != 2 || !valve.Device.Limits.TryGetValue("heaterVolts", out var volts))
         {

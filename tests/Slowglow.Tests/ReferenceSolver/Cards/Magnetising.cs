@@ -14,7 +14,9 @@ internal static class Magnetising
     {
         if (part.IsOutput)
         {
-            return part.PrimaryHenries;
+            // The whole primary's, brought to the first winding by turns.
+            var share = part.Windings[0].SectionVolts.Sum() / part.Windings.Where(w => w.IsPrimary).Sum(w => w.SectionVolts.Sum());
+            return part.PrimaryHenries * share * share;
         }
 
         var volts = part.Windings[0].SectionVolts.Sum();

@@ -1,3 +1,4 @@
+using Slowglow.Circuits;
 using Slowglow.Sheets.Devices;
 using Slowglow.Sheets.Parts;
 
@@ -29,5 +30,21 @@ internal abstract class PartCards
             ?? device.Pinout.FirstOrDefault(p => p.Section == 0 && p.Electrode == electrode)
             ?? throw new InvalidOperationException($"{part.Designator} has no {electrode} in section {section}.");
         return part.Pins.First(p => p.Number == pin.Number).Net;
+    }
+
+    /// <summary>The resistance between pairs of electrodes of one letter each: next to none, a leak, a short.</summary>
+    protected static void WriteLeaks(
+        Deck deck,
+        string part,
+        IReadOnlyDictionary<string, string> nodes,
+        FaultsOf faults,
+        params string[] pairs
+    )
+    {
+        foreach (var pair in pairs)
+        {
+            var leak = faults.Has(FailureMode.Short, pair) ? ShortOhms : faults.Severity(FailureMode.Leaky, OpenOhms, pair);
+            deck.Resistor(part + pair.Replace("-", "", StringComparison.Ordinal), nodes[pair[..1]], nodes[pair[2..]], leak);
+        }
     }
 }

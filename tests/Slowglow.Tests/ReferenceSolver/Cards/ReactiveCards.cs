@@ -72,6 +72,7 @@ internal sealed class ReactiveCards : PartCards
     {
         var (a, b) = (deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net));
         var middle = deck.Inner(part.Designator, "copper");
+        deck.Guess(middle, v => v(b));
         deck.Resistor(part.Designator, a, middle, faults.Has(FailureMode.Open) ? OpenOhms : ohms);
         deck.Coil(part.Designator, middle, b, Math.Max(henries * faults.Severity(FailureMode.Drifted, 1), 1e-12));
         deck.Resistor(part.Designator + "leak", a, b, faults.Has(FailureMode.Short) ? ShortOhms : OpenOhms);

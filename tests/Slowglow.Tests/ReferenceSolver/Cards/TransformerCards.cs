@@ -14,6 +14,9 @@ internal sealed class TransformerCards : PartCards
     private const double LeastOhms = 1e-4;
     public const double MagnetisingOhms = 0.01;
 
+    /// <summary>In series with the magnetising path where the mains is frozen: it would be a short.</summary>
+    private const double StillOhms = 1e9;
+
     public override bool Write(Deck deck, Part part, FaultsOf faults, Bench bench)
     {
         if (part is not TransformerPart transformer)
@@ -23,13 +26,15 @@ internal sealed class TransformerCards : PartCards
 
         var reference = transformer.Windings[0].SectionVolts.Sum();
         var core = deck.Inner(part.Designator, Core);
+        var still = bench.Run == ReferenceRun.Crest && !transformer.IsOutput;
+        GuessCore(deck, transformer, core, still);
         foreach (var winding in transformer.Windings)
         {
             WriteWinding(deck, transformer, winding, core, reference, faults);
         }
 
         var flow = deck.Inner(part.Designator, "flow");
-        deck.Resistor(part.Designator + "iron", core, flow, MagnetisingOhms);
+        deck.Resistor(part.Designator + "iron", core, flow, still ? StillOhms : MagnetisingOhms);
         deck.Coil(part.Designator + "iron", flow, "0", Magnetising.Henries(transformer, bench.Sheet.Mains));
         deck.Resistor(part.Designator + "turns", core, "0", ShortedTurns(transformer, faults, reference));
         WriteBreakthrough(deck, transformer, faults);
@@ -55,6 +60,14 @@ internal sealed class TransformerCards : PartCards
         return nodes[0] == "0" ? nodes[^1] : nodes[0];
     }
 
+    /// <summary>At rest a core has no volts, unless it is frozen at the crest: then they are those of the first winding, but for its copper.</summary>
+    private static void GuessCore(Deck deck, TransformerPart part, string core, bool still)
+    {
+        var first = part.Windings[0].Pins;
+        var (from, to) = (deck.Node(part.NetOf(first[0])!), deck.Node(part.NetOf(first[^1])!));
+        deck.Guess(core, v => still ? v(from) - v(to) : 0);
+    }
+
     /// <summary>Ohms across the core that a tenth of a winding's turns make when they are shorted within themselves.</summary>
     private static double ShortedTurns(TransformerPart part, FaultsOf faults, double reference)
     {
@@ -70,6 +83,10 @@ internal sealed class TransformerCards : PartCards
 
     /// <summary>Name of the magnetising inductance as the deck lists it.</summary>
     public static string CoilOf(TransformerPart part) => "l" + part.Designator.ToLowerInvariant() + "iron";
+
+    /// <summary>Name of the source whose branch carries a section's current.</summary>
+    public static string SectionOf(TransformerPart part, Winding winding, int section) =>
+        FormattableString.Invariant($"e{part.Designator}{winding.Name}{section}").ToLowerInvariant();
 
     private static double Leakage(TransformerPart part, Winding winding, int section)
     {
@@ -97,15 +114,18 @@ internal sealed class TransformerCards : PartCards
                 || faults.Has(FailureMode.Open, "pin " + winding.Pins[i])
                 || faults.Has(FailureMode.Open, "pin " + winding.Pins[i + 1]);
             var turns = winding.SectionVolts[i] / reference;
+            var end = PinNode(i + 1);
+            deck.Guess(inner, v => v(end) + (turns * v(core)));
             deck.Resistor(name, PinNode(i), inner, open ? OpenOhms : Math.Max(winding.SectionOhms[i], LeastOhms));
             if (part.IsOutput && !winding.IsPrimary)
             {
                 var leaky = deck.Inner(name, "leakage");
                 deck.Coil(name + "leakage", inner, leaky, Leakage(part, winding, i));
+                deck.Guess(leaky, v => v(end) + (turns * v(core)));
                 inner = leaky;
             }
 
-            deck.Card($"e{name} {inner} {PinNode(i + 1)} {core} 0 {turns:R}");
+            deck.Card($"e{name} {inner} {end} {core} 0 {turns:R}");
             deck.Card($"f{name} 0 {core} e{name} {turns:R}");
         }
     }

@@ -16,16 +16,7 @@ internal sealed class TransistorCards : PartCards
         }
 
         var nodes = new[] { "c", "b", "e" }.ToDictionary(e => e, e => deck.Node(part.NetOf(e)!));
-        foreach (var pair in new[] { "c-e", "b-e", "b-c" })
-        {
-            var leak = faults.Has(FailureMode.Short, pair) ? ShortOhms : faults.Severity(FailureMode.Leaky, OpenOhms, pair);
-            deck.Resistor(
-                part.Designator + pair.Replace("-", "", StringComparison.Ordinal),
-                nodes[pair[..1]],
-                nodes[pair[2..]],
-                leak
-            );
-        }
+        WriteLeaks(deck, part.Designator, nodes, faults, "c-e", "b-e", "b-c");
 
         var open = faults.All.FirstOrDefault(f => f.Mode == FailureMode.Open)?.Where;
         if (open is null)

@@ -3,6 +3,7 @@ using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Contact;
 using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Lamp;
+using Slowglow.Sheets.Parts.Relay;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Unknown;
 using Slowglow.Sheets.Parts.Wire;
@@ -24,12 +25,10 @@ internal sealed class TwoEndedCards : PartCards
         ohms = faults.Has(FailureMode.Open) ? OpenOhms : ohms;
         var (a, b) = (deck.Node(part.Pins[0].Net), deck.Node(part.Pins[1].Net));
         deck.Resistor(part.Designator, a, b, ohms);
-        if (faults.Has(FailureMode.Short))
-        {
-            // A short must also be one beside a fraction of an ohm.
-            deck.Resistor(part.Designator + "short", a, b, part is ResistorPart r ? Math.Min(ShortOhms, r.Ohms / 50) : ShortOhms);
-        }
 
+        // A short must also be one beside a fraction of an ohm.
+        var shorted = part is ResistorPart r ? Math.Min(ShortOhms, r.Ohms / 50) : ShortOhms;
+        deck.Resistor(part.Designator + "leak", a, b, faults.Has(FailureMode.Short) ? shorted : OpenOhms);
         return true;
     }
 
@@ -41,6 +40,7 @@ internal sealed class TwoEndedCards : PartCards
             FusePart f => f.Ohms,
             WirePart => JoinOhms,
             ContactPart c => bench.Position(c.SwitchName) == c.Position ? JoinOhms : OpenOhms,
+            RelayPart k => k.Ohms,
             LampPart l => l.RatedVolts * l.RatedVolts / l.RatedWatts,
             _ => null,
         };

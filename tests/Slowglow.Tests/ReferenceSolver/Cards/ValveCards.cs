@@ -136,7 +136,8 @@ internal sealed class ValveCards : PartCards
                 break;
             default:
                 var (a, k) = (node("a"), node("k"));
-                deck.Current(name, a, k, FormattableString.Invariant($"{emission * law["k"]:R}*pow(max(v({a},{k}),0),1.5)"));
+                var volts = Expression.Positive($"v({a},{k})");
+                deck.Current(name, a, k, FormattableString.Invariant($"{emission * law["k"]:R}*pow({volts},1.5)"));
                 break;
         }
     }
@@ -144,10 +145,11 @@ internal sealed class ValveCards : PartCards
     private static void WriteTriode(Deck deck, Device law, string name, Func<string, string> node, double emission, double gas)
     {
         var (a, g, k) = (node("a"), node("g"), node("k"));
+        var anode = Expression.Positive($"v({a},{k})");
         var drive = FormattableString.Invariant(
-            $"{law["kp"]:R}*({1 / law["mu"]:R}+(v({g},{k})+{law["vct"]:R})/sqrt({law["kvb"]:R}+v({a},{k})*v({a},{k})))"
+            $"{law["kp"]:R}*({1 / law["mu"]:R}+(v({g},{k})+{law["vct"]:R})/sqrt({law["kvb"]:R}+{anode}*{anode}))"
         );
-        var e = FormattableString.Invariant($"max(v({a},{k}),1e-9)/{law["kp"]:R}*{Expression.Softplus(drive)}");
+        var e = FormattableString.Invariant($"{anode}/{law["kp"]:R}*{Expression.Softplus(drive)}");
         WriteAnode(deck, name, node, gas, FormattableString.Invariant($"{2 * emission / law["kg1"]:R}*pow({e},{law["ex"]:R})"));
         WriteGrid(deck, law, name, g, k, emission);
     }
@@ -155,13 +157,14 @@ internal sealed class ValveCards : PartCards
     private static void WritePentode(Deck deck, Device law, string name, Func<string, string> node, double emission, double gas)
     {
         var (a, g, k, s) = (node("a"), node("g"), node("k"), node("g2"));
+        var (anode, screen) = (Expression.Positive($"v({a},{k})"), Expression.Positive($"v({s},{k})"));
         var pull = law.Law.TryGetValue("mua", out var mua) ? 1 / mua : 0;
-        var pulled = FormattableString.Invariant($"(v({g},{k})+{pull:R}*max(v({a},{k}),0))");
-        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+{pulled}/max(v({s},{k}),1e-2))");
-        var e = FormattableString.Invariant($"max(v({s},{k}),1e-2)/{law["kp"]:R}*{Expression.Softplus(drive)}");
-        var knee = FormattableString.Invariant($"atan(max(v({a},{k}),0)/{law["kvb"]:R})");
+        var pulled = FormattableString.Invariant($"(v({g},{k})+{pull:R}*{anode})");
+        var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+{pulled}/{screen})");
+        var e = FormattableString.Invariant($"{screen}/{law["kp"]:R}*{Expression.Softplus(drive)}");
+        var knee = FormattableString.Invariant($"atan({anode}/{law["kvb"]:R})");
         var screenKnee = law.Law.TryGetValue("kns", out var share)
-            ? FormattableString.Invariant($"atan(max(v({a},{k}),0)/({share:R}*max(v({s},{k}),1e-2)))")
+            ? FormattableString.Invariant($"atan({anode}/({share:R}*{screen}))")
             : knee;
         WriteAnode(
             deck,

@@ -28,10 +28,7 @@ internal sealed class SensitivityBenchmark
         chain = new StageChain(stages);
         healthy = new StaticProblem { Slots = chain.Slots, Start = new double[chain.Equations.Unknowns] };
         new StaticSolver(chain.Equations).Solve([healthy]);
-        resistors =
-        [
-            .. chain.Faults.Where(f => f.Made < Open).Select(f => (f.Name, f.Slot, f.Made)).Distinct(),
-        ];
+        resistors = [.. chain.Faults.Where(f => f.Made < Open).Select(f => (f.Name, f.Slot, f.Made)).Distinct()];
         sensitivity = new RestSensitivity(chain.Equations, [.. resistors.Select(r => new SlotChange(r.Slot, -Sigma))]);
     }
 

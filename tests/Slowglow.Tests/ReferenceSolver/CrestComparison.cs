@@ -44,12 +44,7 @@ internal sealed class CrestComparison(string sheet)
             return;
         }
 
-        var circuit = new ReferenceCircuit(
-            world.Circuit.Sheet,
-            Setup.Default,
-            world.Faults,
-            run: ReferenceRun.Crest
-        );
+        var circuit = new ReferenceCircuit(world.Circuit.Sheet, Setup.Default, world.Faults, run: ReferenceRun.Crest);
         var found = Differences(circuit, world, world.Volts) ?? Differences(circuit, world, healthy);
         if (found is null)
         {

@@ -22,12 +22,7 @@ internal sealed class CrestWorlds(Circuit circuit)
         List<StaticProblem> all = [healthy, .. faults.Select(f => Problem([f], healthy.Solution))];
         solver.Solve([.. all.Skip(1)], 1);
         var ohms = Resistances(all);
-        return
-        [
-            .. all.Select(
-                (p, k) => new CrestWorld(circuit, k == 0 ? [] : [faults[k - 1]], p.Settled, p.Solution, ohms[k])
-            ),
-        ];
+        return [.. all.Select((p, k) => new CrestWorld(circuit, k == 0 ? [] : [faults[k - 1]], p.Settled, p.Solution, ohms[k]))];
     }
 
     private StaticProblem Problem(IReadOnlyList<Fault> faults, double[] start)
@@ -48,9 +43,7 @@ internal sealed class CrestWorlds(Circuit circuit)
         [
             .. problems
                 .Chunk(Lanes.Width)
-                .SelectMany(four =>
-                    resistance.Of([.. four.Select(p => (p.Slots, Array.ConvertAll(p.Solution, v => (float)v)))])
-                ),
+                .SelectMany(four => resistance.Of([.. four.Select(p => (p.Slots, Array.ConvertAll(p.Solution, v => (float)v)))])),
         ];
     }
 }

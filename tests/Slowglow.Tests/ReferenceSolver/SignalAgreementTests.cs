@@ -46,15 +46,16 @@ public sealed class SignalAgreementTests(ITestOutputHelper output)
     /// <summary>The healthy world, and three in which a resistor or capacitor outside the supply has drifted or dried out.</summary>
     private static IEnumerable<IReadOnlyList<Fault>> Sets(Circuit circuit, int seed)
     {
-        var small = circuit
-            .Sheet.Parts.Where(p => p is ResistorPart || p is CapacitorPart)
-            .Select(p => p.Designator)
-            .ToHashSet();
+        var small = circuit.Sheet.Parts.Where(p => p is ResistorPart || p is CapacitorPart).Select(p => p.Designator).ToHashSet();
         var soft = circuit
             .Faults.Where(f => small.Contains(f.Part) && f.Mode is FailureMode.Drifted or FailureMode.DriedOut)
             .ToArray();
         new Random(seed).Shuffle(soft);
-        return [[], .. soft.Take(3).Select(f => new[] { f })];
+        return
+        [
+            [],
+            .. soft.Take(3).Select(f => new[] { f }),
+        ];
     }
 
     [Theory]

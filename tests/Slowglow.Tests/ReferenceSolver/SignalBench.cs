@@ -33,16 +33,9 @@ internal sealed class SignalBench
         path = circuit.Sheet.Signals[0];
         var nets = circuit.Sheet.Nets.Names.Where(n => n != NetTable.Ground && circuit.Rows.ContainsKey(n)).ToList();
         var probes = nets.Select(n => new Probe(n, n, NetTable.Ground, ProbeKind.Dc)).ToList();
-        var answers = worlds.Ask(
-            Setup.Default,
-            [faults],
-            probes,
-            MeterClass.Handheld with
-            {
-                InputOhms = 1e15,
-            },
-            cancel: cancel
-        )[0];
+        var answers = worlds.Ask(Setup.Default, [faults], probes, MeterClass.Handheld with { InputOhms = 1e15 }, cancel: cancel)[
+            0
+        ];
         means = nets.Zip(answers).Where(a => a.Second.HasValue).ToDictionary(a => a.First, a => a.Second.Value);
         warmth = HeaterWarmth.Of(worlds, [faults], cancel)[0];
     }
@@ -60,10 +53,7 @@ internal sealed class SignalBench
     /// <summary>Harmonics (first to tenth, volts rms) of the output after so many cycles of 1 kHz from rest.</summary>
     public double[] Harmonics(double generatorVolts, int cycles)
     {
-        var (reference, output) = Connected(
-            ReferenceRun.LargeSignal,
-            $"sin(0 {Math.Sqrt(2) * generatorVolts:R} {Hertz:R})"
-        );
+        var (reference, output) = Connected(ReferenceRun.LargeSignal, $"sin(0 {Math.Sqrt(2) * generatorVolts:R} {Hertz:R})");
         var end = cycles / Hertz;
         var analysis = FormattableString.Invariant($"tran {1 / Hertz / Steps:R} {end:R} 0 {1 / Hertz / Steps:R}");
         var found = NgSpice.Run(reference.SignalText(means), analysis, ["time", output], 4 * Steps * cycles);

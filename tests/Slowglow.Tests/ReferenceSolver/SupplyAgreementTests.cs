@@ -75,7 +75,15 @@ public sealed class SupplyAgreementTests(ITestOutputHelper output)
     {
         var probes = nets.Select(n => new Probe(n, n, NetTable.Ground, kind, SaidAsRipple: kind == ProbeKind.Ac)).ToList();
         var meter = MeterClass.Handheld with { InputOhms = 1e15 };
-        var answers = worlds.Ask(Setup.Default, [[]], probes, meter, cancel: cancel)[0];
+        var answers = worlds.Ask(
+            Setup.Default,
+            [
+                [],
+            ],
+            probes,
+            meter,
+            cancel: cancel
+        )[0];
         return nets.Zip(answers).Where(a => a.Second.HasValue).ToDictionary(a => a.First, a => a.Second.Value);
     }
 

@@ -26,9 +26,7 @@ public sealed class RestSensitivityTests
         var n = circuit.Equations.Unknowns;
         int[] moved =
         [
-            .. circuit
-                .Models.OfType<ResistorModel>()
-                .Select(m => circuit.Changes[IndexOf(circuit, m.Designator)][0].Slot),
+            .. circuit.Models.OfType<ResistorModel>().Select(m => circuit.Changes[IndexOf(circuit, m.Designator)][0].Slot),
         ];
         var middle = Solve(circuit, slots, new double[n]);
         var sensitivity = new RestSensitivity(circuit.Equations, [.. moved.Select(s => new SlotChange(s, 0.02))]);

@@ -30,6 +30,11 @@ internal sealed class DiodeCards : PartCards
         if (!faults.Has(FailureMode.Open))
         {
             WriteJunction(deck, diode, a, k);
+            if (bench.Run != ReferenceRun.SmallSignal)
+            {
+                deck.Capacitor(part.Designator + "junction", a, k, JunctionFarads);
+            }
+
             WriteBreakdown(deck, diode, a, k, faults.Severity(FailureMode.Drifted, 1));
         }
 
@@ -42,7 +47,6 @@ internal sealed class DiodeCards : PartCards
         var ohms = Math.Max(law.GetValueOrDefault("rs"), 1e-3);
         deck.Card($"d{part.Designator} {a} {k} m{part.Designator}");
         deck.Card($".model m{part.Designator} d(is={law["is"]:R} n={law["n"]:R} rs={ohms:R})");
-        deck.Capacitor(part.Designator + "junction", a, k, JunctionFarads);
     }
 
     private static void WriteBreakdown(Deck deck, DiodePart part, string a, string k, double factor)

@@ -15,7 +15,8 @@ internal static class Magnetising
         if (part.IsOutput)
         {
             // The whole primary's, brought to the first winding by turns.
-            var share = part.Windings[0].SectionVolts.Sum() / part.Windings.Where(w => w.IsPrimary).Sum(w => w.SectionVolts.Sum());
+            var share =
+                part.Windings[0].SectionVolts.Sum() / part.Windings.Where(w => w.IsPrimary).Sum(w => w.SectionVolts.Sum());
             return part.PrimaryHenries * share * share;
         }
 

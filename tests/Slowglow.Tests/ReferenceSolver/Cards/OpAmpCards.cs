@@ -60,12 +60,7 @@ internal sealed class OpAmpCards : PartCards
         var output = node("out");
         deck.Guess(inner, v => v(output));
         deck.Guess(lag, v => v(output) - ((v(low) + v(high)) / 2) - skew);
-        deck.Volts(
-            name + "o",
-            inner,
-            "0",
-            FormattableString.Invariant($"v({low})+v({high},{low})/2+{skew:R}*{awake}+v({lag})")
-        );
+        deck.Volts(name + "o", inner, "0", FormattableString.Invariant($"v({low})+v({high},{low})/2+{skew:R}*{awake}+v({lag})"));
         WriteCurrents(deck, amp, name, node, inner, awake, dead);
     }
 

@@ -34,7 +34,9 @@ internal sealed class OptocouplerCards : PartCards
         if (lit)
         {
             var ohms = law["ohms"] * faults.Severity(FailureMode.Drifted, 1);
-            var share = FormattableString.Invariant($"pow((max(i(vled{name}),0)+{LeastAmps:R})/{law["amps"]:R},{law["gamma"]:R})");
+            var share = FormattableString.Invariant(
+                $"pow((max(i(vled{name}),0)+{LeastAmps:R})/{law["amps"]:R},{law["gamma"]:R})"
+            );
             deck.Current(
                 name,
                 one,

@@ -24,6 +24,10 @@ internal sealed class ValveCards : PartCards
             var behind = Behind(deck, valve, section, node, faults);
             WriteSection(deck, valve, $"{part.Designator}s{section}", behind, emission, Gas(faults, section));
             WriteLeaks(deck, valve, section, node, faults);
+            if (bench.Run == ReferenceRun.SmallSignal && !pulled)
+            {
+                WriteCapacitances(deck, valve.Device, $"{part.Designator}s{section}", node);
+            }
         }
 
         HeaterCards.Write(deck, valve, pulled || faults.Has(FailureMode.Open, "heater"));
@@ -64,6 +68,18 @@ internal sealed class ValveCards : PartCards
         if (gas > 0)
         {
             deck.Current(name + "ions", node("k"), node("g"), FormattableString.Invariant($"{gas:R}*{amps}"));
+        }
+    }
+
+    /// <summary>Picofarads that our solver gives to small signals alone.</summary>
+    private static void WriteCapacitances(Deck deck, Device law, string name, Func<string, string> node)
+    {
+        foreach (var (constant, one, other) in new[] { ("cga", "g", "a"), ("cgk", "g", "k"), ("cak", "a", "k") })
+        {
+            if (law.Law.TryGetValue(constant, out var farads))
+            {
+                deck.Capacitor(name + constant, node(one), node(other), farads);
+            }
         }
     }
 

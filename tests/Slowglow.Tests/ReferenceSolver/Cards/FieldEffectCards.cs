@@ -26,19 +26,20 @@ internal sealed class FieldEffectCards : PartCards
 
         var law = transistor.Device;
         var channel = law["polarity"] > 0 ? "n" : "p";
+        var factor = faults.Severity(FailureMode.Drifted, 1);
         var (name, d, g, s) = (part.Designator, nodes["d"], nodes["g"], nodes["s"]);
         if (law.Kind == DeviceKind.Jfet)
         {
             deck.Card($"j{name} {d} {g} {s} m{name}");
             deck.Card(
-                $".model m{name} {channel}jf(vto={law["vto"]:R} beta={law["beta"]:R} lambda={law["lambda"]:R} is={law["is"]:R})"
+                $".model m{name} {channel}jf(vto={law["vto"]:R} beta={factor * law["beta"]:R} lambda={law["lambda"]:R} is={law["is"]:R})"
             );
         }
         else
         {
             deck.Card($"m{name} {d} {g} {s} {s} m{name} l=100u w=100u");
             deck.Card(
-                $".model m{name} {channel}mos(level=1 vto={law["polarity"] * law["vto"]:R} kp={law["kp"]:R} lambda={law["lambda"]:R} gamma=0 is={law["diodeIs"]:R})"
+                $".model m{name} {channel}mos(level=1 vto={law["polarity"] * law["vto"]:R} kp={factor * law["kp"]:R} lambda={law["lambda"]:R} gamma=0 is={law["diodeIs"]:R})"
             );
         }
 

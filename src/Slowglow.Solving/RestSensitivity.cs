@@ -84,10 +84,10 @@ public sealed class RestSensitivity
             system.X[r] = Lanes.All(solution[r]);
         }
 
-        system.Linearise(system.X);
-        system.Evaluate();
+        system.Elements.Linearise(system.X);
+        system.Elements.Evaluate(system.Slots);
         system.AssembleLinear(0, linear);
-        system.StampElements(linear, unused);
+        system.Elements.Stamp(linear, unused);
         for (var p = 0; p < factors.Length; p++)
         {
             factors[p] = linear[p].ToScalar();

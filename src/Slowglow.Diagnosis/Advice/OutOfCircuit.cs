@@ -70,12 +70,14 @@ internal static class OutOfCircuit
         {
             FailureMode.Open or FailureMode.Dead => "overload",
             FailureMode.Short => "next to 0 ohm",
-            FailureMode.Leaky => "about " + Engineering.Format(fault.Severity, "ohm", 2),
+            FailureMode.Leaky or FailureMode.BadContact => "about " + Engineering.Format(fault.Severity, "ohm", 2),
             _ => "something else",
         };
 
     private static string OfValue(Fault fault, double value, string unit) =>
-        fault.Mode == FailureMode.Drifted ? "about " + Engineering.Format(value * fault.Severity, unit, 2) : Bad(fault);
+        fault.Mode is FailureMode.Drifted or FailureMode.WrongValue
+            ? "about " + Engineering.Format(value * fault.Severity, unit, 2)
+            : Bad(fault);
 
     private static (string, string, string) OfCapacitor(CapacitorPart c, Fault fault)
     {
@@ -92,7 +94,16 @@ internal static class OutOfCircuit
                 $"about {farads}",
                 $"about {Engineering.Format(c.Farads * fault.Severity, "F", 2)}, with a high series resistance"
             ),
-            FailureMode.Drifted => (Lift(c) + " and measure the capacitance", $"about {farads}", OfValue(fault, c.Farads, "F")),
+            FailureMode.Backwards => (
+                $"look at the plus sign on {c.Designator}",
+                "it where the drawing has it",
+                "it at the other end"
+            ),
+            FailureMode.Drifted or FailureMode.WrongValue => (
+                Lift(c) + " and measure the capacitance",
+                $"about {farads}",
+                OfValue(fault, c.Farads, "F")
+            ),
             _ => (Lift(c) + " and measure the capacitance", $"about {farads}", "next to none"),
         };
     }
@@ -103,6 +114,7 @@ internal static class OutOfCircuit
             FailureMode.Open => "overload both ways",
             FailureMode.Short => "next to 0 V both ways",
             FailureMode.Leaky => $"a reading both ways (about {Engineering.Format(fault.Severity, "ohm", 2)} on ohms)",
+            FailureMode.Backwards => "the same with its ends changed over",
             _ => "something else",
         };
 
@@ -134,6 +146,11 @@ internal static class OutOfCircuit
     private static (string, string, string) OfWinding(TransformerPart t, Fault fault)
     {
         var winding = t.Windings.FirstOrDefault(w => w.Name == fault.Where);
+        if (fault.Where.Contains(" to ", StringComparison.Ordinal))
+        {
+            return ($"free all ends of {t.Designator} and measure ohms from {fault.Where}", "overload", Bad(fault));
+        }
+
         return winding is null || fault.Mode is not (FailureMode.Open or FailureMode.Short)
             ? ("", "", "")
             : (

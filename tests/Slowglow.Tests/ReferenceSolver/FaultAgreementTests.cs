@@ -33,6 +33,9 @@ public sealed class FaultAgreementTests
           R4: 100k HT -> V2.6
           R5: 1k5 V2.8 -> GND
           R6: 1M V2.7 -> GND
+          R12: 10k HT -> HALF
+          R13: 10k HALF -> GND
+          C2: 4u7 350V HALF -> GND
           R8: 22k 5W HT -> LOW
           D9: zener 24V 5W GND -> LOW
           VR1: trimmer 10k lin SET top=LOW wiper=B bottom=GND
@@ -68,6 +71,8 @@ public sealed class FaultAgreementTests
                 )
                 .Where(f => !f.Part.StartsWith('W') || f.Part == "W14")
                 .Where(f => f.Mode != FailureMode.WrongValue || f.Part == "R4")
+                // Without its reservoir the bed does not come to rest in the reference.
+                .Where(f => f is not { Part: "C1", Mode: FailureMode.DriedOut })
                 .DistinctBy(f => (f.Part, f.Where, f.Mode))
                 .Select(f => f.ToString())
                 .Where(f => !Rectifier.Contains(f)),
@@ -80,7 +85,9 @@ public sealed class FaultAgreementTests
         var cancel = TestContext.Current.CancellationToken;
         IReadOnlyList<Fault> faults = wrong.Length == 0 ? [] : [Bench.Circuit.Faults.First(f => f.ToString() == wrong)];
         var loose = LooseNets.Of(Bench.Sheet);
-        var nets = Bench.Sheet.Nets.Names.Where(n => n != NetTable.Ground && !loose.Contains(n)).ToList();
+        var nets = Bench
+            .Sheet.Nets.Names.Where(n => n != NetTable.Ground && n != NetTable.Neutral && !loose.Contains(n))
+            .ToList();
         var probes = nets.SelectMany(n => new[] { Probe(n, ProbeKind.Dc), Probe(n, ProbeKind.Ac) }).ToList();
         var answers = Bench.Worlds.Ask(
             Setup.Default,

@@ -1,63 +1,44 @@
 using System.Globalization;
-using Slowglow.Circuits;
-using Slowglow.Diagnosis;
-using Slowglow.Sheets;
+using Slowglow.Bench.Questions;
+using Slowglow.Bench.Rehearsals;
 using Slowglow.Trials;
 
-// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --count 60 --readings 6 --seed 1 --demo demo --out docs/trials.md --only NAME --tell]
-var count = int.Parse(Option("--count", "60"), CultureInfo.InvariantCulture);
-var mostReadings = int.Parse(Option("--readings", "6"), CultureInfo.InvariantCulture);
-var seed = int.Parse(Option("--seed", "1"), CultureInfo.InvariantCulture);
-var all = new List<(string, IReadOnlyList<TrialResult>)>();
-foreach (var folder in Directory.GetDirectories(Option("--demo", "demo")).Order(StringComparer.Ordinal))
+// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --cases 60 --doubles 6 --wrong 6 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
+var request = new RehearsalRequest
 {
-    var sheet = SheetReader.Read(File.ReadAllText(Path.Combine(folder, "sheet.yaml"))).Value;
-    var circuit = sheet is null ? null : Circuit.From(sheet).Value;
-    if (circuit is null || !folder.Contains(Option("--only", ""), StringComparison.Ordinal))
+    Cases = Count("--cases", 60),
+    Doubles = Count("--doubles", 6),
+    OutOfCatalogue = Count("--wrong", 6),
+    Seed = Count("--seed", 1),
+    By = Enum.Parse<Strategy>(Option("--by", "program"), ignoreCase: true),
+    Draw = Enum.Parse<FaultDraw>(Option("--draw", "priors"), ignoreCase: true),
+    Rules = new() { MostReadings = Count("--readings", 20) },
+};
+using var told = Option("--tell", "") is { Length: > 0 } path ? File.CreateText(path) : null;
+var all = new List<(string Unit, RehearsalReport Report)>();
+foreach (var file in Sheets().Where(f => Option("--only", "").Split(',').Any(o => f.Contains(o, StringComparison.Ordinal))))
+{
+    if (BenchUnit.From(File.ReadAllText(file)).Value is { } unit)
     {
-        continue;
+        all.Add((unit.Sheet.Unit, new RehearseUnit(unit).Run(request, null, c => told?.WriteLine(Report.Line(unit.Sheet.Unit, c)))));
+        told?.Flush();
+        Console.WriteLine(Report.Table([all[^1]]).Split('\n')[^2]);
     }
-    all.Add((circuit.Sheet.Unit, RunAll(circuit)));
 }
-var report = Report.Write(all, mostReadings, seed);
-if (Option("--out", "") is { Length: > 0 } path)
-{
-    File.WriteAllText(path, report);
-}
-Console.WriteLine(string.Join('\n', report.Split('\n').SkipWhile(l => !l.StartsWith('|')).TakeWhile(l => l.StartsWith('|'))));
+Console.WriteLine();
+Console.WriteLine(Report.Table(all));
+Console.WriteLine(Report.Reliability(all));
+
+IEnumerable<string> Sheets() =>
+    Directory.EnumerateFiles(Option("--demo", "demo"), "*.yaml", SearchOption.AllDirectories)
+        .Where(f => Path.GetFileName(f) == "sheet.yaml" || Path.GetFileName(Path.GetDirectoryName(f)) == "sheets")
+        .Order(StringComparer.Ordinal);
+
+int Count(string name, int otherwise) =>
+    int.Parse(Option(name, otherwise.ToString(CultureInfo.InvariantCulture)), CultureInfo.InvariantCulture);
 
 string Option(string name, string otherwise)
 {
     var at = Array.IndexOf(args, name);
     return at >= 0 && at + 1 < args.Length ? args[at + 1] : otherwise;
-}
-
-List<TrialResult> RunAll(Circuit circuit)
-{
-    var worlds = new Worlds(circuit);
-    var random = new Random(seed);
-    var trial = new Trial(new Diagnostician(worlds), mostReadings);
-    var results = new List<TrialResult>();
-    foreach (var (faults, complaint) in new FaultPicker(worlds, new ComplaintWriter(worlds), random).Pick(count).ToList())
-    {
-        var result = trial.Run(new HiddenUnit(worlds, faults, random), complaint);
-        results.Add(result);
-        Tell(result);
-    }
-    return results;
-}
-
-void Tell(TrialResult result)
-{
-    if (!args.Contains("--tell"))
-    {
-        return;
-    }
-    Console.WriteLine(
-        $"{result.Rank, 3} {string.Join(" + ", result.Hidden)} | {result.Complaint} | {result.First} {result.FirstProbability:F2} (of {result.FirstGroup}) none {result.None:F2} | {result.WorstUpdateMilliseconds:F0} ms"
-    );
-    if (result.Rank > 1)
-    {
-        Console.WriteLine("      " + string.Join("; ", result.Story));
-    }
 }

@@ -1,74 +1,72 @@
 using System.Globalization;
 using System.Text;
+using Slowglow.Bench.Rehearsals;
 
 namespace Slowglow.Trials;
 
-/// <summary>Writes docs/trials.md.</summary>
+/// <summary>Writes the tables of docs/rehearsal.md.</summary>
 internal static class Report
 {
-    public static string Write(IReadOnlyList<(string Unit, IReadOnlyList<TrialResult> Results)> all, int mostReadings, int seed)
+    /// <summary>One row a sheet, and one for all of them.</summary>
+    public static string Table(IReadOnlyList<(string Unit, RehearsalReport Report)> all)
     {
         var text = new StringBuilder();
-        text.AppendLine("# Trials: hidden faults");
-        text.AppendLine();
-        text.AppendLine(
-            CultureInfo.InvariantCulture,
-            $"""
-            Made by `dotnet run -c Release --project benchmarks/Slowglow.Trials` (seed {seed}); do not edit by hand.
-
-            For each demo sheet, single faults are hidden one at a time in a unit whose parts lie at random within their tolerances (first order
-            in the spread that the solver gives). Parts are drawn evenly, then a fault of the part; severities of soft faults lie off the
-            program's own grid by up to a third either way. Only faults that make a complaint are hidden: 6 dB of level, 8 % and thrice the
-            healthy distortion, 12 dB of hum, 0.5 V of DC at the output, or a blown fuse (a fault that drives a fuse past twice its rating is
-            hidden together with the blown fuse, and the cause is the true part). The program is given the complaint, then up to {mostReadings}
-            readings, each the one it asked for, taken with the loading, error and digits of a handheld meter. A rank counts the suspects as
-            the program shows them: a group that no reading on offer can tell apart is one suspect; "alone" says how often the first suspect
-            is a single part.
-            """
-        );
-        text.AppendLine();
-        AddSummary(text, all);
-        foreach (var (unit, results) in all)
+        text.AppendLine("| unit | faults | first | first three | at 90 %, true | readings | minutes | alone | calibration error | two faults | wrong part | slowest answer, 95 % |");
+        text.AppendLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        foreach (var (unit, report) in all)
         {
-            AddUnit(text, unit, results);
+            text.AppendLine(Row(unit, report));
+        }
+        if (all.Count > 1)
+        {
+            text.AppendLine(Row("**all**", new(all[0].Report.Request, [.. all.SelectMany(r => r.Report.Cases)])));
         }
         return text.ToString();
     }
 
-    private static void AddSummary(StringBuilder text, IReadOnlyList<(string Unit, IReadOnlyList<TrialResult> Results)> all)
+    /// <summary>What was claimed and what was so, over all sheets.</summary>
+    public static string Reliability(IReadOnlyList<(string Unit, RehearsalReport Report)> all)
     {
-        text.AppendLine(
-            "| unit | faults | true part first | in first three | alone when first | readings, mean | minutes, mean | slowest update, median |"
+        var text = new StringBuilder();
+        text.AppendLine("| claimed | statements | on average | true |");
+        text.AppendLine("| --- | --- | --- | --- |");
+        var whole = new RehearsalReport(new(), [.. all.SelectMany(r => r.Report.Cases)]);
+        foreach (var b in whole.OnTheWay.Bins.Where(b => b.Statements > 0))
+        {
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"| {100 * b.Low:0} to {100 * b.High:0} % | {b.Statements} | {100 * b.Claimed:0.0} % | {100 * b.Right:0.0} % |"
+            );
+        }
+        return text.ToString();
+    }
+
+    /// <summary>Case by case, separated by tabs: for looking into what went wrong.</summary>
+    public static string Line(string unit, RehearsalCase c)
+    {
+        var way = string.Join("; ", c.Steps.Select(s => $"{s.Probe.Where} {s.Probe.KindText} on {s.Setup.Name} = {Shown(s)} ({s.Suspect} {s.Probability:0.00})"));
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{unit}\t{c.Hidden.Kind}\t{c.Hidden.Words}\t{c.Complaint}\t{(c.Rank == int.MaxValue ? 0 : c.Rank)}\t{c.First}\t{c.FirstGroup}\t{c.FirstProbability:0.000}\t{c.NoneOfThese:0.000}\t{c.Steps.Count}\t{c.Minutes:0}\t{way}"
         );
-        text.AppendLine("| --- | --- | --- | --- | --- | --- | --- | --- |");
-        foreach (var (unit, r) in all)
-        {
-            text.AppendLine(
-                CultureInfo.InvariantCulture,
-                $"| {unit} | {r.Count} | {Share(r, x => x.Rank == 1)} | {Share(r, x => x.Rank <= 3)} | {Share([.. r.Where(x => x.Rank == 1)], x => x.FirstGroup == 1)} | {r.Average(x => x.Readings):F1} | {r.Average(x => x.Minutes):F0} | {r.Select(x => x.WorstUpdateMilliseconds).Order().ElementAt(r.Count / 2):F0} ms |"
-            );
-        }
-        text.AppendLine();
     }
 
-    private static void AddUnit(StringBuilder text, string unit, IReadOnlyList<TrialResult> results)
+    private static string Shown(RehearsalStep step) =>
+        step.Reading is null ? "unsteady"
+        : double.IsNaN(step.Reading.Value) ? "OL"
+        : step.Reading.Value.ToString("G4", CultureInfo.InvariantCulture);
+
+    private static string Row(string unit, RehearsalReport r)
     {
-        text.AppendLine(CultureInfo.InvariantCulture, $"## {unit}");
-        text.AppendLine();
-        text.AppendLine("| hidden | complaint | rank | first suspect | its probability | none of these | readings |");
-        text.AppendLine("| --- | --- | --- | --- | --- | --- | --- |");
-        foreach (var r in results)
-        {
-            var rank = r.Rank == int.MaxValue ? "not listed" : r.Rank.ToString(CultureInfo.InvariantCulture);
-            var group = r.FirstGroup > 1 ? $" (of {r.FirstGroup})" : "";
-            text.AppendLine(
-                CultureInfo.InvariantCulture,
-                $"| {string.Join(" + ", r.Hidden)} | {r.Complaint} | {rank} | {r.First}{group} | {r.FirstProbability:P0} | {r.None:P0} | {r.Readings} |"
-            );
-        }
-        text.AppendLine();
+        double[] slow = [.. r.Cases.Select(c => c.SlowestMilliseconds).Order()];
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"| {unit} | {r.Singles.Count} | {Share(r.First)} | {Share(r.FirstThree)} | {Share(r.Certain)}, {Share(r.CertainAndRight)} | {r.Readings:0.0} | {r.Minutes:0} | {Share(r.Alone)} | {100 * r.OnTheWay.ExpectedError:0.0} % | {Others(r.Doubles)} | {Others(r.OutOfCatalogue)} | {slow[slow.Length * 95 / 100]:0} ms |"
+        );
     }
 
-    private static string Share(IReadOnlyList<TrialResult> results, Func<TrialResult, bool> counts) =>
-        results.Count == 0 ? "-" : $"{100.0 * results.Count(counts) / results.Count:F0} %";
+    private static string Others(IReadOnlyList<RehearsalCase> cases) =>
+        cases.Count == 0 ? "-" : string.Create(CultureInfo.InvariantCulture, $"{Share(RehearsalReport.WithoutOverclaim(cases))} of {cases.Count}");
+
+    private static string Share(double share) => double.IsNaN(share) ? "-" : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
 }

@@ -13,6 +13,7 @@ namespace Slowglow.Circuits;
 public sealed class Circuit
 {
     private readonly double[] baseSlots;
+    private IReadOnlyList<double>? deviations;
 
     private Circuit(CircuitBuilder builder, Fixtures fixtures, IReadOnlyList<PartModel> models)
     {
@@ -65,6 +66,18 @@ public sealed class Circuit
         return new Parsed<Circuit>(usable ? new Circuit(builder, fixtures, models) : null, findings);
     }
 
+    /// <summary>
+    /// One unit as it came off the line: every random parameter lies that many standard deviations from its nominal value, and stays there
+    /// whatever is asked of it. What is proportional moves by its logarithm, so that nothing turns negative.
+    /// </summary>
+    /// <param name="standardDeviations">One for each of <see cref="Parameters"/>.</param>
+    public Circuit Specimen(IReadOnlyList<double> standardDeviations)
+    {
+        var specimen = (Circuit)MemberwiseClone();
+        specimen.deviations = standardDeviations;
+        return specimen;
+    }
+
     /// <summary>Slot values of a world.</summary>
     internal double[] SlotsOf(Setup setup, IReadOnlyList<Fault> faults)
     {
@@ -75,6 +88,7 @@ public sealed class Circuit
         }
 
         Fixtures.Stand(setup, Sheet, slots);
+        Deviate(slots);
         foreach (var fault in faults)
         {
             // With the limiter in, a good fuse is taken as fitted.
@@ -90,6 +104,18 @@ public sealed class Circuit
         }
 
         return slots;
+    }
+
+    private void Deviate(double[] slots)
+    {
+        for (var p = 0; p < (deviations?.Count ?? 0); p++)
+        {
+            foreach (var change in Changes[p])
+            {
+                var moved = slots[change.Slot] * Math.Exp(change.Relative * deviations![p]);
+                slots[change.Slot] = moved + (change.Absolute * deviations[p]);
+            }
+        }
     }
 
     /// <summary>True when the models can compute the fault.</summary>

@@ -49,6 +49,12 @@ public static class CommandLine
             .WithExample("diagnose", "combo.yaml", "--reading", "\"V1.6 = 62 V\"", "--complaint", "\"thin and gritty\"");
         ConfigureSupply(config, streams);
         config
+            .AddCommand<RehearseCommand>("rehearse")
+            .WithData(streams)
+            .WithDescription("Hide faults in units of a sheet and see how the program, or a plainer way of working, finds them.")
+            .WithExample("rehearse", "combo.yaml", "--cases", "50")
+            .WithExample("rehearse", "combo.yaml", "--by", "halving", "--draw", "uniform");
+        config
             .AddCommand<BenchCommand>("bench")
             .WithData(streams)
             .WithDescription("Serve the bench page: jobs, readings, suspects, what to measure next.")

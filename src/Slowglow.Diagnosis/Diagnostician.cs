@@ -47,6 +47,23 @@ public sealed class Diagnostician
         }
     }
 
+    /// <summary>Every single story with its prior: what a unit may have come in with. The cause first, then the fuse it blew, if any.</summary>
+    public IReadOnlyList<Story> Stories(IProgress<double>? progress = null, CancellationToken cancel = default)
+    {
+        lock (gate)
+        {
+            knowledge ??= Knowledge.Of(source, progress, cancel);
+            var list = knowledge.Hypotheses;
+            return
+            [
+                .. Enumerable
+                    .Range(1, list.Count - 1)
+                    .Where(h => list[h].Faults.Count == 1 || list[h].BlownFuse is not null)
+                    .Select(h => new Story(list[h].Faults, list[h].Prior)),
+            ];
+        }
+    }
+
     private DiagnosisResult Result(
         Evidence evidence,
         Posterior posterior,

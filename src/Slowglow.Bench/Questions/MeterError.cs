@@ -23,7 +23,8 @@ internal static class MeterError
         return Math.Sqrt((share * share) + (count * count));
     }
 
-    private static double Count(Probe probe, double magnitude, MeterClass meter)
+    /// <summary>Value of the last digit on the range that a size falls in, base units.</summary>
+    public static double Count(Probe probe, double magnitude, MeterClass meter)
     {
         var count = probe switch
         {

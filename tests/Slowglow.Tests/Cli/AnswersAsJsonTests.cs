@@ -91,6 +91,26 @@ public class AnswersAsJsonTests
         Assert.Equal("out", setup["valves"]!.GetValue<string>());
     }
 
+    [Fact]
+    public async Task A_rehearsal_has_its_published_shape()
+    {
+        var run = await RunCommand.InRoot("rehearse", "demo/sheets/wheatear-p40.yaml", "--cases", "2", "--wrong", "1", "--json");
+        var answer = Holds("rehearse", run);
+        Assert.Equal(2, answer["singles"]!["cases"]!.GetValue<int>());
+        Assert.Equal(3, answer["cases"]!.AsArray().Count);
+    }
+
+    [Theory]
+    [InlineData("--by", "magic")]
+    [InlineData("--draw", "3")]
+    [InlineData("--cases", "0")]
+    public async Task A_rehearsal_with_a_wrong_option_says_what_would_be_right(string option, string value)
+    {
+        var run = await RunCommand.InRoot("rehearse", "demo/sheets/wheatear-p40.yaml", option, value);
+        Assert.Equal(1, run.Code);
+        Assert.Contains("it would be", run.Error, StringComparison.Ordinal);
+    }
+
     private static JsonNode Holds(string schema, CommandRun run)
     {
         Assert.True(run.Code == 0, $"exit {run.Code}\n{run.Error}\n{run.Out}");

@@ -71,7 +71,7 @@ public sealed class PowerUpAgreementTests
             cancel,
             setup
         )[0];
-        var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, setup, [], warmth, lampOhms));
+        var reference = new SteadyState(new ReferenceCircuit(circuit.Sheet, setup, [], warmth, lampOhms: lampOhms));
         Assert.True(reference.SettleFrom(ours, net => ripple.GetValueOrDefault(net)), reference.Restless);
 
         foreach (var rail in Reservoirs(circuit.Sheet).Where(ours.ContainsKey))

@@ -65,7 +65,7 @@ internal sealed class SignalBench
 
     private (ReferenceCircuit Reference, string Output) Connected(ReferenceRun run, FormattableString generator)
     {
-        var reference = new ReferenceCircuit(circuit.Sheet, Setup.Default, faults, warmth, run);
+        var reference = new ReferenceCircuit(circuit.Sheet, Setup.Default, faults, warmth, run: run);
         var deck = reference.Deck;
         foreach (var net in RectifiedNets.Of(circuit.Sheet))
         {

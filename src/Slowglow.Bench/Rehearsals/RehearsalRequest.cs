@@ -1,0 +1,18 @@
+namespace Slowglow.Bench.Rehearsals;
+
+/// <summary>What to rehearse.</summary>
+public sealed record RehearsalRequest
+{
+    /// <summary>Units with one fault, at least 1.</summary>
+    public int Cases { get; init; } = 60;
+
+    /// <summary>Units with two faults.</summary>
+    public int Doubles { get; init; }
+
+    /// <summary>Units with a wrong part or a bridge.</summary>
+    public int OutOfCatalogue { get; init; }
+    public int Seed { get; init; } = 1;
+    public Strategy By { get; init; }
+    public FaultDraw Draw { get; init; }
+    public RehearsalRules Rules { get; init; } = new();
+}

@@ -3,7 +3,12 @@ using Slowglow.Bench.Questions;
 using Slowglow.Bench.Rehearsals;
 using Slowglow.Trials;
 
-// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --cases 60 --doubles 6 --wrong 6 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
+// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --filters --each 10 | --cases 60 --doubles 6 --wrong 6 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
+if (args.Contains("--filters"))
+{
+    Filters.Write(Console.Out, "tests/reference/filters", Count("--each", 10));
+    return;
+}
 var request = new RehearsalRequest
 {
     Cases = Count("--cases", 60),
@@ -20,7 +25,9 @@ foreach (var file in Sheets().Where(f => Option("--only", "").Split(',').Any(o =
 {
     if (BenchUnit.From(File.ReadAllText(file)).Value is { } unit)
     {
-        all.Add((unit.Sheet.Unit, new RehearseUnit(unit).Run(request, null, c => told?.WriteLine(Report.Line(unit.Sheet.Unit, c)))));
+        all.Add(
+            (unit.Sheet.Unit, new RehearseUnit(unit).Run(request, null, c => told?.WriteLine(Report.Line(unit.Sheet.Unit, c))))
+        );
         told?.Flush();
         Console.WriteLine(Report.Table([all[^1]]).Split('\n')[^2]);
     }
@@ -30,7 +37,8 @@ Console.WriteLine(Report.Table(all));
 Console.WriteLine(Report.Reliability(all));
 
 IEnumerable<string> Sheets() =>
-    Directory.EnumerateFiles(Option("--demo", "demo"), "*.yaml", SearchOption.AllDirectories)
+    Directory
+        .EnumerateFiles(Option("--demo", "demo"), "*.yaml", SearchOption.AllDirectories)
         .Where(f => Path.GetFileName(f) == "sheet.yaml" || Path.GetFileName(Path.GetDirectoryName(f)) == "sheets")
         .Order(StringComparer.Ordinal);
 

@@ -11,7 +11,9 @@ internal static class Report
     public static string Table(IReadOnlyList<(string Unit, RehearsalReport Report)> all)
     {
         var text = new StringBuilder();
-        text.AppendLine("| unit | faults | first | first three | at 90 %, true | readings | minutes | alone | calibration error | two faults | wrong part | slowest answer, 95 % |");
+        text.AppendLine(
+            "| unit | faults | first | first three | at 90 %, true | readings | minutes | alone | calibration error | two faults | wrong part | slowest answer, 95 % |"
+        );
         text.AppendLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (var (unit, report) in all)
         {
@@ -44,7 +46,12 @@ internal static class Report
     /// <summary>Case by case, separated by tabs: for looking into what went wrong.</summary>
     public static string Line(string unit, RehearsalCase c)
     {
-        var way = string.Join("; ", c.Steps.Select(s => $"{s.Probe.Where} {s.Probe.KindText} on {s.Setup.Name} = {Shown(s)} ({s.Suspect} {s.Probability:0.00})"));
+        var way = string.Join(
+            "; ",
+            c.Steps.Select(s =>
+                $"{s.Probe.Where} {s.Probe.KindText} on {s.Setup.Name} = {Shown(s)} ({s.Suspect} {s.Probability:0.00})"
+            )
+        );
         return string.Create(
             CultureInfo.InvariantCulture,
             $"{unit}\t{c.Hidden.Kind}\t{c.Hidden.Words}\t{c.Complaint}\t{(c.Rank == int.MaxValue ? 0 : c.Rank)}\t{c.First}\t{c.FirstGroup}\t{c.FirstProbability:0.000}\t{c.NoneOfThese:0.000}\t{c.Steps.Count}\t{c.Minutes:0}\t{way}"
@@ -66,7 +73,10 @@ internal static class Report
     }
 
     private static string Others(IReadOnlyList<RehearsalCase> cases) =>
-        cases.Count == 0 ? "-" : string.Create(CultureInfo.InvariantCulture, $"{Share(RehearsalReport.WithoutOverclaim(cases))} of {cases.Count}");
+        cases.Count == 0
+            ? "-"
+            : string.Create(CultureInfo.InvariantCulture, $"{Share(RehearsalReport.WithoutOverclaim(cases))} of {cases.Count}");
 
-    private static string Share(double share) => double.IsNaN(share) ? "-" : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
+    private static string Share(double share) =>
+        double.IsNaN(share) ? "-" : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
 }

@@ -44,6 +44,5 @@ internal sealed class BenchMeter
         return new(probe, setup, MeterSaid.Value, Math.Round(off / digit) * digit, Model, "", Place.None);
     }
 
-    public Reading Overload(Probe probe, Setup setup) =>
-        new(probe, setup, MeterSaid.Overload, double.NaN, Model, "", Place.None);
+    public Reading Overload(Probe probe, Setup setup) => new(probe, setup, MeterSaid.Overload, double.NaN, Model, "", Place.None);
 }

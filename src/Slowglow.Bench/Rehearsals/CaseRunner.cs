@@ -63,13 +63,19 @@ internal sealed class CaseRunner(BenchUnit unit, RehearsalRules rules)
     {
         for (var i = 0; i < result.Suspects.Count; i++)
         {
-            if (result.Suspects[i].Group.Any(hidden.Fault.Cures.Contains))
+            if (IsRight(hidden.Fault, result.Suspects[i]))
             {
                 return i + 1;
             }
         }
         return int.MaxValue;
     }
+
+    /// <summary>A single suspect is right when it, or its inseparable group, holds a true part; two at once only when both are at fault.</summary>
+    private static bool IsRight(HiddenFault hidden, Suspect suspect) =>
+        suspect.Second is null
+            ? suspect.Group.Any(hidden.Cures.Contains)
+            : hidden.Cures.Contains(suspect.Fault.Part) && hidden.Cures.Contains(suspect.Second.Part);
 
     private RehearsalCase Judge(
         HiddenUnit hidden,
@@ -87,6 +93,7 @@ internal sealed class CaseRunner(BenchUnit unit, RehearsalRules rules)
             first?.Part ?? "",
             first?.Probability ?? 0,
             first?.Group.Count ?? 0,
+            first?.Second is not null,
             result.NoneOfThese,
             IsCertain(result),
             hidden.Minutes,

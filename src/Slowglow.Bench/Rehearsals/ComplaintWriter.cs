@@ -34,8 +34,7 @@ internal sealed class ComplaintWriter(Sheet sheet)
         return [.. sets.Select((faults, k) => Say([.. channels.Select(c => c[k])], IsBlown(faults)))];
     }
 
-    private bool IsBlown(IReadOnlyList<Fault> faults) =>
-        faults.Any(f => f.Mode == FailureMode.Open && fuses.Contains(f.Part));
+    private bool IsBlown(IReadOnlyList<Fault> faults) => faults.Any(f => f.Mode == FailureMode.Open && fuses.Contains(f.Part));
 
     private static string? Say(IReadOnlyList<IReadOnlyList<string>> said, bool isBlown)
     {

@@ -32,9 +32,7 @@ internal sealed class HalvingChooser : IReadingChooser
         this.unit = unit;
         var offer = new ReadingOffer(unit.Sheet);
         (live, cold) = (offer.In(Setup.Default), offer.In(Setup.Cold));
-        rails = new(
-            Rails.Of(unit.Sheet, Setup.Default).Select(DcOf).OfType<Probe>().Select(p => new Choice(p, Setup.Default))
-        );
+        rails = new(Rails.Of(unit.Sheet, Setup.Default).Select(DcOf).OfType<Probe>().Select(p => new Choice(p, Setup.Default)));
         var isFirst = channel is null || channel == unit.Sheet.Signals[0];
         signalSetup = isFirst ? Setup.Default : Setup.Default with { Name = channel!.Name, Channel = channel.Name };
         way = channel is null ? [] : SignalChain.Of(unit.Sheet, channel, signalSetup);
@@ -121,5 +119,6 @@ internal sealed class HalvingChooser : IReadingChooser
         return steps;
     }
 
-    private Probe? DcOf(string net) => live.FirstOrDefault(p => p.Kind == ProbeKind.Dc && p.Red == net && p.Black == NetTable.Ground);
+    private Probe? DcOf(string net) =>
+        live.FirstOrDefault(p => p.Kind == ProbeKind.Dc && p.Red == net && p.Black == NetTable.Ground);
 }

@@ -11,17 +11,20 @@ namespace Slowglow.Bench.Rehearsals;
 /// </summary>
 public sealed class HiddenUnit
 {
-    private readonly Worlds worlds;
+    /// <summary>Ohms of a meter that is already in the circuit.</summary>
+    private const double NoLoad = 1e12;
+
+    private readonly Specimen specimen;
     private readonly BenchMeter meter;
     private readonly ReadingOffer offer;
     private readonly Dictionary<(Setup, Probe), Reading?> seen;
     private readonly List<Reading> readings = [];
 
-    internal HiddenUnit(Worlds worlds, HiddenFault fault, string complaint, BenchMeter meter)
-        : this(worlds, fault, complaint, meter, new ReadingOffer(worlds.Circuit.Sheet), []) { }
+    internal HiddenUnit(Specimen specimen, HiddenFault fault, string complaint, BenchMeter meter)
+        : this(specimen, fault, complaint, meter, new ReadingOffer(specimen.Worlds.Circuit.Sheet), []) { }
 
     private HiddenUnit(
-        Worlds worlds,
+        Specimen specimen,
         HiddenFault fault,
         string complaint,
         BenchMeter meter,
@@ -29,7 +32,7 @@ public sealed class HiddenUnit
         Dictionary<(Setup, Probe), Reading?> seen
     )
     {
-        (this.worlds, Fault, Complaint) = (worlds, fault, complaint);
+        (this.specimen, Fault, Complaint) = (specimen, fault, complaint);
         (this.meter, this.offer, this.seen) = (meter, offer, seen);
     }
 
@@ -61,18 +64,34 @@ public sealed class HiddenUnit
     }
 
     /// <summary>The same unit on the bench again with the clock at zero: for another to try, or to see what the program would have done.</summary>
-    public HiddenUnit Again() => new(worlds, Fault, Complaint, meter, offer, seen);
+    public HiddenUnit Again() => new(specimen, Fault, Complaint, meter, offer, seen);
 
     private Reading? Read(Probe probe, Setup setup)
     {
-        var answer = worlds.Ask(setup, [Fault.Faults], [probe], meter.Model)[0][0];
-        var isCold = probe.Kind is ProbeKind.Ohm or ProbeKind.Diode;
+        var answer = Ask(specimen.Worlds, probe, setup, meter.Model);
         return answer.Kind switch
         {
             AnswerKind.Value => meter.Show(probe, setup, answer.Value),
             AnswerKind.Overload => meter.Overload(probe, setup),
-            AnswerKind.Floating => isCold ? meter.Overload(probe, setup) : meter.Show(probe, setup, 0),
+            AnswerKind.Floating => HeldByTheMeter(probe, setup),
             _ => null,
         };
     }
+
+    /// <summary>A net that nothing holds goes where the meter's own resistance lets it go.</summary>
+    private Reading? HeldByTheMeter(Probe probe, Setup setup)
+    {
+        if (probe.Kind is ProbeKind.Ohm or ProbeKind.Diode)
+        {
+            return meter.Overload(probe, setup);
+        }
+        var measured = probe.Kind == ProbeKind.Dc ? specimen.WithMeter(probe, meter.Model) : null;
+        var answer = measured is null
+            ? Answer.None(AnswerKind.Floating)
+            : Ask(measured.Worlds, probe, setup, meter.Model with { InputOhms = NoLoad });
+        return meter.Show(probe, setup, answer.HasValue ? answer.Value : 0);
+    }
+
+    private Answer Ask(Worlds worlds, Probe probe, Setup setup, MeterClass model) =>
+        worlds.Ask(setup, [Fault.Faults], [probe], model)[0][0];
 }

@@ -43,8 +43,11 @@ public sealed class HiddenUnits
         }
         for (var done = 0; done < MostDraws; done += AtOnce)
         {
-            HiddenFault[] drawn = [.. Enumerable.Range(0, AtOnce).Select(_ => kind == HiddenKind.Double ? Two(hat, draw) : One(hat, draw))];
-            var said = writer.Of(sold, cameIn, [.. drawn.Select(d => d.Faults)], cancel);
+            HiddenFault[] drawn =
+            [
+                .. Enumerable.Range(0, AtOnce).Select(_ => kind == HiddenKind.Double ? Two(hat, draw) : One(hat, draw)),
+            ];
+            var said = writer.Of(sold.Worlds, cameIn.Worlds, [.. drawn.Select(d => d.Faults)], cancel);
             var heard = Array.FindIndex([.. said], s => s is not null);
             if (heard >= 0)
             {
@@ -61,7 +64,7 @@ public sealed class HiddenUnits
         {
             if (wrong.Draw() is { } hidden && new SpecimenMaker(unit.Sheet, random).Make(hidden.Fitted) is var (sold, cameIn))
             {
-                if (writer.Of(sold, cameIn, [hidden.Faults], cancel)[0] is { } complaint)
+                if (writer.Of(sold.Worlds, cameIn.Worlds, [hidden.Faults], cancel)[0] is { } complaint)
                 {
                     return new(cameIn, hidden, complaint, new BenchMeter(MeterClass.Handheld, random));
                 }

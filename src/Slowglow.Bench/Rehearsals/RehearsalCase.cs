@@ -5,6 +5,7 @@ namespace Slowglow.Bench.Rehearsals;
 /// <param name="First">Designator of the first suspect; empty when nobody is suspected.</param>
 /// <param name="FirstProbability">Claimed for it at the end, 0 to 1.</param>
 /// <param name="FirstGroup">Parts in its group.</param>
+/// <param name="FirstIsPair">The first suspect is two faults at once.</param>
 /// <param name="IsCertain">The first suspect reached the certainty asked for.</param>
 /// <param name="Minutes">On the bench.</param>
 /// <param name="SlowestMilliseconds">Longest wait for an answer after a reading.</param>
@@ -16,6 +17,7 @@ public sealed record RehearsalCase(
     string First,
     double FirstProbability,
     int FirstGroup,
+    bool FirstIsPair,
     double NoneOfThese,
     bool IsCertain,
     double Minutes,
@@ -25,5 +27,5 @@ public sealed record RehearsalCase(
 )
 {
     /// <summary>More than 70 % for one part that is not at fault.</summary>
-    public bool IsOverclaimed => FirstProbability > 0.7 && Rank != 1 && First.Length > 0;
+    public bool IsOverclaimed => FirstProbability > 0.7 && Rank != 1 && !FirstIsPair;
 }

@@ -59,7 +59,10 @@ internal sealed class WrongParts(Sheet sheet, Random random)
     /// <summary>A blob of solder between two nets that have no part in common.</summary>
     private HiddenFault? Bridge()
     {
-        string[] nets = [.. sheet.Nets.Names.Where(n => n != NetTable.Ground && !n.StartsWith("MAINS.", StringComparison.Ordinal))];
+        string[] nets =
+        [
+            .. sheet.Nets.Names.Where(n => n != NetTable.Ground && !n.StartsWith("MAINS.", StringComparison.Ordinal)),
+        ];
         var (a, b) = (random.Pick(nets), random.Pick(nets));
         var joined = sheet.Parts.Any(p => p.Pins.Any(x => x.Net == a) && p.Pins.Any(x => x.Net == b));
         return a == b || joined

@@ -12,6 +12,9 @@ internal sealed class ColdMeter(Circuit circuit)
     /// <summary>Volts that the ohms ranges keep below: too little to turn a junction on (reference/meter_facts.csv gives makers' currents).</summary>
     private const double TestVolts = 0.25;
     private const double DiodeAmps = 1e-3;
+
+    /// <summary>Volts below which a junction has no part in a reading.</summary>
+    private const double LeastVolts = 1e-3;
     private const double DiodeCompliance = 2.8;
 
     private sealed record Task(int World, int Probe, int Red, int Black, double Amps, StaticProblem Problem);
@@ -60,16 +63,22 @@ internal sealed class ColdMeter(Circuit circuit)
             return null;
         }
 
-        var ohms = world.OhmsBetween(red, black);
-        if (red == black || ohms < 1e-3)
+        if (red == black)
         {
-            answer = new Answer(AnswerKind.Value, Math.Max(ohms, 0), new double[circuit.Parameters.Count]);
+            answer = new Answer(AnswerKind.Value, 0, new double[circuit.Parameters.Count]);
             return null;
         }
 
+        var ohms = OhmsBetween(world, red, black);
         var amps = probe.Kind == ProbeKind.Diode ? DiodeAmps : Math.Min(1e-3, TestVolts / Math.Min(ohms, LargestOhms));
         return new Task(w, index, red, black, amps, ProblemOf(world, red, black, amps, Math.Min(amps * ohms, 0.6)));
     }
+
+    /// <summary>
+    /// Rough ohms to choose the meter's current by. On an island that nothing ties to ground, such as a primary with the plug out, the
+    /// difference of two resistances of gigaohms says nothing; an ohm will do then, for what is read comes from the solve.
+    /// </summary>
+    private static double OhmsBetween(WorldState world, int red, int black) => Math.Max(world.OhmsBetween(red, black), 1);
 
     private static StaticProblem ProblemOf(WorldState world, int red, int black, double amps, double volts)
     {
@@ -86,7 +95,7 @@ internal sealed class ColdMeter(Circuit circuit)
 
         // Start from the straight-line answer, scaled to what a junction would let stand.
         var n = world.Unknowns;
-        var ohms = Math.Max(world.OhmsBetween(red, black), 1e-12);
+        var ohms = OhmsBetween(world, red, black);
         var start = new double[n];
         for (var r = 0; r < n; r++)
         {
@@ -115,7 +124,7 @@ internal sealed class ColdMeter(Circuit circuit)
         {
             return volts > DiodeCompliance
                 ? Answer.None(AnswerKind.Overload)
-                : new Answer(AnswerKind.Value, volts, Spread(world, x, task.Amps));
+                : new Answer(AnswerKind.Value, volts, Spread(world, x, task.Amps, true));
         }
 
         var ohms = volts / task.Amps;
@@ -126,8 +135,9 @@ internal sealed class ColdMeter(Circuit circuit)
 
     /// <summary>
     /// Change of the reading with every resistance: a resistive network answers a change of conductance dg with -dg u^2 / I (reciprocity).
+    /// A junction's saturation current scales what it carries, and counts as such a conductance on the ohms ranges.
     /// </summary>
-    private double[] Spread(WorldState world, double[] x, double over)
+    private double[] Spread(WorldState world, double[] x, double over, bool isDiodeTest = false)
     {
         var spread = new double[circuit.Parameters.Count];
         for (var p = 0; p < spread.Length; p++)
@@ -136,6 +146,7 @@ internal sealed class ColdMeter(Circuit circuit)
             {
                 if (circuit.Owners.BranchAt(change.Slot) is not { } branch || branch.Kind == BranchKind.Storage)
                 {
+                    spread[p] -= change.Relative * JunctionWatts(p, change.Slot, world, x, isDiodeTest) / over;
                     continue;
                 }
 
@@ -155,5 +166,36 @@ internal sealed class ColdMeter(Circuit circuit)
         }
 
         return spread;
+    }
+
+    /// <summary>Current of a junction times the volts that a change of it moves: all of them at small volts, its slope's when it is turned on.</summary>
+    private double JunctionWatts(int parameter, int slot, WorldState world, double[] x, bool isDiodeTest)
+    {
+        if (!circuit.Parameters[parameter].What.StartsWith("is", StringComparison.Ordinal))
+        {
+            return 0;
+        }
+
+        var element = circuit.Owners.ElementAt(slot);
+        if (element is null || !IsUnderVolts(element, x))
+        {
+            return 0;
+        }
+
+        var rest = new ElementAtRest(element, world.Slots, x);
+        double sum = 0;
+        for (var k = 0; k < rest.Amps.Length; k++)
+        {
+            var turnedOn = isDiodeTest && rest.Slope(k, k) > 0;
+            sum += rest.Amps[k] * (turnedOn ? rest.Amps[k] / rest.Slope(k, k) : rest.Volts[k]);
+        }
+
+        return sum;
+    }
+
+    private static bool IsUnderVolts(Element element, double[] x)
+    {
+        double At(int row) => row < 0 ? 0 : x[row];
+        return element.Rows.Any(r => Math.Abs(At(r) - At(element.Rows[^1])) > LeastVolts);
     }
 }

@@ -34,6 +34,9 @@ internal sealed class SlotOwners
     /// <summary>The branch whose main value stands in the slot; null when none does.</summary>
     public Branch? BranchAt(int slot) => branchOf[slot] < 0 ? null : equations.Branches[branchOf[slot]];
 
+    /// <summary>The element whose law has a constant in the slot; null when none does.</summary>
+    public Element? ElementAt(int slot) => elementOf[slot] < 0 ? null : equations.Elements[elementOf[slot]];
+
     /// <summary>First-order change of a small-signal answer when a slot moves; an element's constant is taken to scale all its slopes.</summary>
     public Complex Effect(SmallSignalSolver signal, SlotChange change, double frequency, Complex[] x, Complex[] adjoint)
     {

@@ -38,6 +38,9 @@ internal sealed class WorldStore(Circuit circuit)
     )
     {
         var healthy = Solver.Healthy(setup, setupKey);
+
+        // A world at rest has no cycle to start from its relative's.
+        var relative = setup.PowerOff || !circuit.Fixtures.HasMains ? null : healthy;
         var done = 0;
         var options = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
         Parallel.ForEach(
@@ -49,7 +52,7 @@ internal sealed class WorldStore(Circuit circuit)
                 var unsolved = fresh.Where(w => !ReferenceEquals(w, healthy)).ToArray();
                 if (unsolved.Length > 0)
                 {
-                    Solver.Batch(unsolved, healthy, cancel);
+                    Solver.Batch(unsolved, relative, cancel);
                 }
 
                 foreach (var (entry, world) in batch.Zip(fresh))

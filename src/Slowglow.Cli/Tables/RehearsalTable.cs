@@ -30,9 +30,7 @@ internal static class RehearsalTable
         if (cases.Count > 0)
         {
             var share = Share(RehearsalReport.WithoutOverclaim(cases));
-            console.Say(
-                $"{cases.Count} units with {what}: no claim above 70 % for a part that is not at fault in {share}."
-            );
+            console.Say($"{cases.Count} units with {what}: no claim above 70 % for a part that is not at fault in {share}.");
         }
     }
 

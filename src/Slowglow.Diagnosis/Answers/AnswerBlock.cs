@@ -155,7 +155,8 @@ internal sealed class AnswerBlock
         double sum = 0;
         for (var k = 0; k < answer.Spread.Length && k < row.Length - 1; k++)
         {
-            row[k] = double.IsFinite(answer.Spread[k]) ? (float)(answer.Spread[k] * slope) : 0;
+            var width = LawWidth.Of(source.Parameters[k], Probes[p]);
+            row[k] = double.IsFinite(answer.Spread[k]) ? (float)(answer.Spread[k] * slope * width) : 0;
             sum += (double)row[k] * row[k];
         }
         var widest = scale.IsLinear ? widestDc : WidestLog;

@@ -49,6 +49,10 @@ public class SheetLibraryTests
         var unit = Open(name);
         var net = unit.Sheet.Nets.Find(where)!;
         var probe = new Probe(where, net, NetTable.Ground, ProbeKind.Dc);
-        Assert.InRange(new ExpectReadings(unit).Run(Setup.Default, [probe])[0].Nominal, low, high);
+        Assert.InRange(
+            new ExpectReadings(unit).Run(Setup.Default, [probe], TestContext.Current.CancellationToken)[0].Nominal,
+            low,
+            high
+        );
     }
 }

@@ -23,12 +23,9 @@ public class SpecimenTests
 
     private static double Ohms(Circuit circuit) =>
         new Worlds(circuit)
-            .Ask(
-                Setup.Cold,
-                [Array.Empty<Fault>()],
-                [new Probe("R2", "M", NetTable.Ground, ProbeKind.Ohm)],
-                MeterClass.Handheld
-            )[0][0]
+            .Ask(Setup.Cold, [Array.Empty<Fault>()], [new Probe("R2", "M", NetTable.Ground, ProbeKind.Ohm)], MeterClass.Handheld)[
+                0
+            ][0]
             .Value;
 
     private static double[] Moved(string part, double by) =>

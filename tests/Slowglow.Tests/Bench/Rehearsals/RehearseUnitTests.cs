@@ -13,7 +13,7 @@ public class RehearseUnitTests
     [Fact]
     public void The_program_finds_most_of_what_is_hidden()
     {
-        var report = Rehearse.Value.Run(new() { Cases = 14, Seed = 3 });
+        var report = Rehearse.Value.Run(new() { Cases = 14, Seed = 3 }, cancel: TestContext.Current.CancellationToken);
         Assert.Equal(14, report.Singles.Count);
         Assert.InRange(report.First, 0.7, 1);
         Assert.InRange(report.FirstThree, 0.8, 1);
@@ -23,9 +23,23 @@ public class RehearseUnitTests
     [Fact]
     public void Another_way_of_working_gets_the_same_units_and_takes_longer()
     {
-        var program = Rehearse.Value.Run(new() { Cases = 6, Seed = 4 });
-        var random = Rehearse.Value.Run(new() { Cases = 6, Seed = 4, By = Strategy.Random });
-        var halving = Rehearse.Value.Run(new() { Cases = 6, Seed = 4, By = Strategy.Halving });
+        var program = Rehearse.Value.Run(new() { Cases = 6, Seed = 4 }, cancel: TestContext.Current.CancellationToken);
+        var random = Rehearse.Value.Run(
+            new()
+            {
+                Cases = 6,
+                Seed = 4,
+                By = Strategy.Random,
+            }
+        );
+        var halving = Rehearse.Value.Run(
+            new()
+            {
+                Cases = 6,
+                Seed = 4,
+                By = Strategy.Halving,
+            }
+        );
         Assert.Equal(program.Cases.Select(c => c.Hidden.Words), random.Cases.Select(c => c.Hidden.Words));
         Assert.Equal(program.Cases.Select(c => c.Hidden.Words), halving.Cases.Select(c => c.Hidden.Words));
         Assert.True(program.Readings < random.Readings);
@@ -36,8 +50,13 @@ public class RehearseUnitTests
     public void The_programs_way_can_be_seen_afterwards()
     {
         var unit = SheetLibraryTests.Open("wheatear-p40");
-        var hidden = new HiddenUnits(unit, 9).Hide(0, HiddenKind.Single, FaultDraw.Uniform)!;
-        var way = new RehearseUnit(unit).ProgramsWay(hidden);
+        var hidden = new HiddenUnits(unit, 9, null, TestContext.Current.CancellationToken).Hide(
+            0,
+            HiddenKind.Single,
+            FaultDraw.Uniform,
+            TestContext.Current.CancellationToken
+        )!;
+        var way = new RehearseUnit(unit).ProgramsWay(hidden, null, TestContext.Current.CancellationToken);
         Assert.Same(hidden.Fault, way.Hidden);
         Assert.Empty(hidden.Readings);
         Assert.True(way.Steps.Count > 0 || way.IsCertain);

@@ -1,0 +1,64 @@
+using Slowglow.Circuits;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Readings;
+using Slowglow.Sheets.Setups;
+
+namespace Slowglow.Tests.Circuits;
+
+/// <summary>Ohms with the power off, where a mistake would mislead: a winding with the plug out, and a path through a junction.</summary>
+public class ColdSpreadTests
+{
+    private const string Supply = """
+        sheet: 1
+        unit: Supply
+        mains: { volts: 230 V, frequency: 50 Hz, tolerance: 6 % }
+        parts:
+          F1: fuse 500mA MAINS.L -> T1.1
+          W1: wire MAINS.N -> T1.2
+          T1: { is: transformer 20 VA, windings: { P: { pins: 1-2, volts: 230 V, ohms: 16 }, S: { pins: 3-4, volts: 20 V, amps: 500 mA, ohms: 2 } } }
+          W2: wire T1.4 -> GND
+          D1: 1N4002 T1.3 -> RAW
+          C1: 1000u 50V RAW -> GND
+          R1: 2M2 RAW -> GND
+        """;
+
+    private static Answer Ask(string red, string black, ProbeKind kind, params Fault[] faults)
+    {
+        var circuit = Circuit.From(SheetReader.Read(Supply).Value!).Value!;
+        var nets = circuit.Sheet.Nets;
+        var probe = new Probe("point", nets.Find(red)!, nets.Find(black)!, kind);
+        return new Worlds(circuit).Ask(
+            Setup.Cold,
+            [faults],
+            [probe],
+            MeterClass.Handheld,
+            null,
+            TestContext.Current.CancellationToken
+        )[0][0];
+    }
+
+    [Fact]
+    public void A_primary_reads_its_copper_with_the_plug_out() => Assert.Equal(16, Ask("T1.1", "T1.2", ProbeKind.Ohm).Value, 0.1);
+
+    [Fact]
+    public void An_open_primary_reads_overload() =>
+        Assert.Equal(AnswerKind.Overload, Ask("T1.1", "T1.2", ProbeKind.Ohm, new Fault("T1", "P", FailureMode.Open)).Kind);
+
+    [Fact]
+    public void Ohms_through_a_junction_are_uncertain_by_its_saturation_current()
+    {
+        // Between RAW and the winding a meter sees the junction in parallel with 2M2. Without the resistor all of the reading would move
+        // with the saturation current (30 % from specimen to specimen); with it the junction's share of the current does.
+        var answer = Ask("RAW", "T1.3", ProbeKind.Ohm);
+        var share = 1 - (answer.Value / 2.2e6);
+        Assert.InRange(answer.Sigma / answer.Value, 0.6 * 0.3 * share, 1.5 * 0.3 * share);
+    }
+
+    [Fact]
+    public void A_junction_turned_on_moves_by_millivolts_only()
+    {
+        // 30 % of saturation current are n Vt ln 1.3: 13 mV at an ideality of 1.9.
+        var answer = Ask("T1.3", "RAW", ProbeKind.Diode);
+        Assert.InRange(answer.Sigma, 0.005, 0.03);
+    }
+}

@@ -30,7 +30,8 @@ public class RehearseUnitTests
                 Cases = 6,
                 Seed = 4,
                 By = Strategy.Random,
-            }
+            },
+            cancel: TestContext.Current.CancellationToken
         );
         var halving = Rehearse.Value.Run(
             new()
@@ -38,7 +39,8 @@ public class RehearseUnitTests
                 Cases = 6,
                 Seed = 4,
                 By = Strategy.Halving,
-            }
+            },
+            cancel: TestContext.Current.CancellationToken
         );
         Assert.Equal(program.Cases.Select(c => c.Hidden.Words), random.Cases.Select(c => c.Hidden.Words));
         Assert.Equal(program.Cases.Select(c => c.Hidden.Words), halving.Cases.Select(c => c.Hidden.Words));

@@ -14,8 +14,8 @@ public sealed class IsolateFaults(BenchUnit unit, IReadOnlyList<HiddenFault> fau
     private static readonly Setup[] Setups = [Setup.Default, Setup.Cold];
     private readonly HashSet<string> listed = [.. faults.SelectMany(f => f.Cures)];
 
-    /// <summary>A unit is called faulty when the healthy one has less than even odds.</summary>
-    private const double Even = 0.5;
+    /// <summary>A unit is called faulty when a reading lies this many standard deviations from the healthy one's.</summary>
+    private const double Far = 3;
 
     /// <param name="each">Units for each fault, each with parts of its own; as many healthy ones as there are faults.</param>
     /// <param name="fixedReadings">Taken in every unit; null to let the program choose, up to <paramref name="most"/>.</param>
@@ -44,7 +44,7 @@ public sealed class IsolateFaults(BenchUnit unit, IReadOnlyList<HiddenFault> fau
             {
                 var nothing = fault with { Faults = [], Fitted = null };
                 var healthy = new HiddenUnit(sold, nothing, "", new BenchMeter(MeterClass.Handheld, random));
-                alarms += Measure(healthy, fixedReadings, most, cancel).Healthy < Even ? 1 : 0;
+                alarms += IsFaulty(Measure(healthy, fixedReadings, most, cancel)) ? 1 : 0;
             }
         }
         return Report(results, (double)alarms * each / results.Count);
@@ -69,6 +69,11 @@ public sealed class IsolateFaults(BenchUnit unit, IReadOnlyList<HiddenFault> fau
     private DiagnosisResult Diagnose(HiddenUnit hidden, CancellationToken cancel) =>
         unit.Diagnostician.Diagnose(new(null, Setups, [.. hidden.Readings]), null, cancel);
 
+    private static bool IsFaulty(DiagnosisResult result) =>
+        result.Readings.Any(r =>
+            Math.Abs(r.Deviations) > Far || (r.Reading.Said == MeterSaid.Overload && r.Word != "as expected")
+        );
+
     private Suspect? First(DiagnosisResult result) =>
         result.Suspects.FirstOrDefault(s => s.Second is null && s.Group.Any(listed.Contains));
 
@@ -79,7 +84,7 @@ public sealed class IsolateFaults(BenchUnit unit, IReadOnlyList<HiddenFault> fau
         var right = results.Where(IsRight).ToList();
         return new(
             results.Count,
-            results.Average(r => r.Result.Healthy < Even ? 1.0 : 0),
+            results.Average(r => IsFaulty(r.Result) ? 1.0 : 0),
             (double)right.Count / results.Count,
             right.Count == 0 ? double.NaN : right.Average(r => First(r.Result)!.Group.Count(listed.Contains)),
             results.Average(r => r.Readings),

@@ -10,6 +10,11 @@ internal sealed class ReadingSet
     /// <summary>A meter that shows a figure where a hypothesis has none to give: leakage, fingers, a slip.</summary>
     private const double FigureForNone = 0.05;
 
+    /// <summary>How often the meter alone decides what a floating net shows, and how near to nothing that is. Judgement.</summary>
+    private const double PulledToZero = 0.6;
+    private const double PulledVolts = 0.03;
+    private const double PulledLog = 0.5;
+
     private readonly Reading[] readings;
     private readonly AnswerColumn[] columns;
     private readonly Prediction[] healthy;
@@ -62,7 +67,17 @@ internal sealed class ReadingSet
     {
         var isResistance = readings[i].Probe.Kind is ProbeKind.Ohm or ProbeKind.Diode;
         var slip = kind != AnswerKind.Unsettled && isResistance ? Math.Log(FigureForNone) : 0;
-        return broads[i].LogDensity(scaled[i]) + slip;
+        var broad = broads[i].LogDensity(scaled[i]) + slip;
+        return kind == AnswerKind.Floating && !isResistance ? OrPulledToZero(i, broad) : broad;
+    }
+
+    /// <summary>A net that nothing holds goes where the meter's own resistance pulls it, which is nothing, unless a junction beside it has its say.</summary>
+    private double OrPulledToZero(int i, double broad)
+    {
+        var scale = Scale.Of(readings[i].Probe);
+        var width = scale.IsLinear ? PulledVolts : PulledLog;
+        var atZero = StudentT.LogDensity((scaled[i] - scale.To(0)) / width, width);
+        return Math.Log((PulledToZero * Math.Exp(atZero)) + ((1 - PulledToZero) * Math.Exp(broad)));
     }
 
     /// <summary>Log joint density under none-of-these.</summary>

@@ -47,11 +47,13 @@ public class ColdSpreadTests
     [Fact]
     public void Ohms_through_a_junction_are_uncertain_by_its_saturation_current()
     {
-        // Between RAW and the winding a meter sees the junction in parallel with 2M2. Without the resistor all of the reading would move
-        // with the saturation current (30 % from specimen to specimen); with it the junction's share of the current does.
+        // Between RAW and the winding a meter sees the junction in parallel with 2M2. The reading moves with the saturation current (30 % from
+        // specimen to specimen) by the junction's share of the current, and with the resistor (half of 5 %) by the rest.
         var answer = Ask("RAW", "T1.3", ProbeKind.Ohm);
         var share = 1 - (answer.Value / 2.2e6);
-        Assert.InRange(answer.Sigma / answer.Value, 0.6 * 0.3 * share, 1.5 * 0.3 * share);
+        var expected = Math.Sqrt(Math.Pow(0.3 * share, 2) + Math.Pow(0.025 * (1 - share), 2));
+        Assert.InRange(answer.Sigma / answer.Value, 0.8 * expected, 1.2 * expected);
+        Assert.True(answer.Sigma / answer.Value > 0.025 * (1 - share));
     }
 
     [Fact]

@@ -3,10 +3,15 @@ using Slowglow.Bench.Questions;
 using Slowglow.Bench.Rehearsals;
 using Slowglow.Trials;
 
-// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --filters --each 10 | --cases 60 --doubles 6 --wrong 6 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
+// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --filters --each 10 | --stories docs/stories.md | --cases 60 --doubles 6 --wrong 6 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
 if (args.Contains("--filters"))
 {
     Filters.Write(Console.Out, "tests/reference/filters", Count("--each", 10));
+    return;
+}
+if (Option("--stories", "") is { Length: > 0 } page)
+{
+    Stories.Write(page, Option("--demo", "demo"), Option("--only", ""));
     return;
 }
 var request = new RehearsalRequest

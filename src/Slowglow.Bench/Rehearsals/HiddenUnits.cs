@@ -31,6 +31,22 @@ public sealed class HiddenUnits
         return kind == HiddenKind.OutOfCatalogue ? HideWrongPart(random, cancel) : HideFaults(kind, draw, random, cancel);
     }
 
+    /// <summary>A unit with this very fault, its fuse blown or not, and what somebody says of it; null when the drawn unit cannot be solved.</summary>
+    public HiddenUnit? HideThis(Fault fault, bool isFuseBlown, string complaint)
+    {
+        var random = new Random(seed);
+        IReadOnlyList<Fault> faults =
+            stories.FirstOrDefault(s => s.Faults[0] == fault && s.Faults.Count > 1 == isFuseBlown)?.Faults ?? [fault];
+        return new SpecimenMaker(unit.Sheet, random).Make(null) is var (_, cameIn)
+            ? new(
+                cameIn,
+                new(HiddenKind.Single, faults, null, [fault.Part], Words(faults)),
+                complaint,
+                new BenchMeter(MeterClass.Handheld, random)
+            )
+            : null;
+    }
+
     private int SeedOf(int number, HiddenKind kind, FaultDraw draw) =>
         unchecked((((((seed * 397) + number) * 397) + (int)kind) * 397) + (int)draw);
 

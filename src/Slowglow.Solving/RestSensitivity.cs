@@ -33,7 +33,9 @@ public sealed class RestSensitivity
         this.equations = equations;
         system = new LaneSystem(equations);
         pattern = equations.Pattern;
-        linear = new Lane[pattern.Entries];
+
+        // One more, where what is at ground goes.
+        linear = new Lane[pattern.Entries + 1];
         unused = new Lane[equations.Unknowns];
         factors = new double[pattern.Entries];
         inverse = new double[pattern.Size];

@@ -63,7 +63,7 @@ internal sealed class CrestComparison(string sheet)
         Dictionary<string, double[]> found;
         try
         {
-            found = NgSpice.Run(circuit.RestText(from), "op", [.. nets.Select(n => n.Value)]);
+            found = NgSpice.Run(circuit.RestText(from), "op", [.. nets.Select(n => n.Value)], plainly: true);
         }
         catch (InvalidOperationException)
         {

@@ -10,18 +10,25 @@ namespace Slowglow.Tests.ReferenceSolver;
 /// </summary>
 internal static unsafe class NgSpice
 {
+    /// <summary>How a resting state is looked for: Newton, conductance steps, source steps, step and length of a transient, ramp.</summary>
+    private const string Plain = "optran 1 0 0 0 0 0";
+    private const string Usual = "optran 1 1 1 100n 10u 0";
     private static readonly Lock Gate = new();
     private static readonly StringBuilder Said = new();
     private static bool ready;
 
     /// <summary>Runs one analysis of one deck and returns the named vectors. Complex vectors come as magnitudes.</summary>
     /// <param name="mostSteps">Time steps after which it gives up: it can otherwise creep for hours.</param>
+    /// <param name="plainly">
+    /// A resting state by Newton alone from where it starts: without it the library goes on to steps and transients of its own, for many seconds.
+    /// </param>
     /// <exception cref="InvalidOperationException">The analysis failed; the text holds what the library said.</exception>
     public static Dictionary<string, double[]> Run(
         IReadOnlyList<string> deck,
         string analysis,
         IReadOnlyList<string> wanted,
-        int mostSteps = 20000
+        int mostSteps = 20000,
+        bool plainly = false
     )
     {
         lock (Gate)
@@ -29,6 +36,7 @@ internal static unsafe class NgSpice
             Start();
             Said.Clear();
             Load(deck);
+            NgSpiceNative.Command(plainly ? Plain : Usual);
             NgSpiceNative.Command(FormattableString.Invariant($"stop after {mostSteps}"));
             NgSpiceNative.Command(analysis);
             try

@@ -24,7 +24,9 @@ internal static class Stories
         text.WriteLine(
             "drawing (other valves, other parts within their tolerances, a meter with an error, see [rehearsal.md](rehearsal.md)); the program hears the complaint, proposes readings, and what the meter says there is"
         );
-        text.WriteLine("solved from that unit. Everything but the title, the complaint and the last line of a story is the program's own word.");
+        text.WriteLine(
+            "solved from that unit. Everything but the title, the complaint and the last line of a story is the program's own word."
+        );
         foreach (var story in WorkedStory.All.Where(s => s.Title.Contains(only, StringComparison.Ordinal)))
         {
             Tell(story, demo, text);
@@ -58,8 +60,15 @@ internal static class Stories
         var result = Measure(unit, hidden, text);
         Conclude(result, text);
         text.WriteLine();
-        text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"What was hidden: {hidden.Fault.Words}. Minutes on the bench: {hidden.Minutes:0}."));
-        Console.WriteLine($"{story.Title}: {hidden.Fault.Words}; says {result.Suspects.FirstOrDefault()?.Words} {result.Suspects.FirstOrDefault()?.Probability:P0}");
+        text.WriteLine(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"What was hidden: {hidden.Fault.Words}. Minutes on the bench: {hidden.Minutes:0}."
+            )
+        );
+        Console.WriteLine(
+            $"{story.Title}: {hidden.Fault.Words}; says {result.Suspects.FirstOrDefault()?.Words} {result.Suspects.FirstOrDefault()?.Probability:P0}"
+        );
     }
 
     private static DiagnosisResult Measure(BenchUnit unit, HiddenUnit hidden, TextWriter text)
@@ -74,7 +83,9 @@ internal static class Stories
             hidden.Measure(next.Probe, next.Setup);
             result = Diagnose(unit, hidden);
             var said = hidden.Readings.Count > before ? result.Readings[^1].ToString() : "does not come to rest";
-            text.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{n}. {next.Why} ({next.Risk}, {next.Minutes:0.#} min)  "));
+            text.WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"{n}. {next.Why} ({next.Risk}, {next.Minutes:0.#} min)  ")
+            );
             text.WriteLine($"   {said}");
         }
 
@@ -84,7 +95,8 @@ internal static class Stories
     private static DiagnosisResult Diagnose(BenchUnit unit, HiddenUnit hidden) =>
         unit.Diagnostician.Diagnose(new(hidden.Complaint, Setups, [.. hidden.Readings]));
 
-    private static bool IsCertain(DiagnosisResult result) => result.Suspects.Count > 0 && result.Suspects[0].Probability >= Certain;
+    private static bool IsCertain(DiagnosisResult result) =>
+        result.Suspects.Count > 0 && result.Suspects[0].Probability >= Certain;
 
     private static void Conclude(DiagnosisResult result, TextWriter text)
     {

@@ -23,7 +23,12 @@ internal sealed record WorkedStory(string Title, string Sheet, string Fault, str
         new("A shorted rectifier behind a blown fuse", Head, "D1 short", "dead, fuse blown"),
         new("Bias gone", Head, "D5 open", "fuse blown"),
         new("An op-amp stuck at its rail", "saltmarsh-lm2/sheet.yaml", "U3 section 1 stuck high", "silent"),
-        new("A bias spreader that is dead", "sheets/wheatear-p40.yaml", "Q3 c-e short", "harsh at low level, crossover distortion"),
+        new(
+            "A bias spreader that is dead",
+            "sheets/wheatear-p40.yaml",
+            "Q3 c-e short",
+            "harsh at low level, crossover distortion"
+        ),
         new("A wiper off its track", Combo, "VR3 wiper", "first channel silent, second channel fine"),
         new("A regulator that is starved", "saltmarsh-lm2/sheet.yaml", "C1 dried", "hums, both channels"),
     ];

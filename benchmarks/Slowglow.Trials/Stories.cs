@@ -2,6 +2,7 @@ using System.Globalization;
 using Slowglow.Bench.Questions;
 using Slowglow.Bench.Rehearsals;
 using Slowglow.Diagnosis;
+using Slowglow.Diagnosis.Suspects;
 using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Trials;
@@ -91,6 +92,9 @@ internal static class Stories
 
         return result;
     }
+
+    private static string Said(ReadingVerdict verdict) =>
+        $"{ReadingWords.Place(verdict.Reading, Setup.Default.Name)} = {ReadingWords.Value(verdict.Reading)}, {verdict.Word}";
 
     private static DiagnosisResult Diagnose(BenchUnit unit, HiddenUnit hidden) =>
         unit.Diagnostician.Diagnose(new(hidden.Complaint, Setups, [.. hidden.Readings]));

@@ -22,7 +22,7 @@ internal sealed record WorkedStory(string Title, string Sheet, string Fault, str
         new("A dry joint in the heater wiring", Combo, "V1 heater open", "first channel silent"),
         new("A shorted rectifier behind a blown fuse", Head, "D1 short", "dead, fuse blown"),
         new("Bias gone", Head, "D5 open", "fuse blown"),
-        new("An op-amp stuck at its rail", "saltmarsh-lm2/sheet.yaml", "U3 section 1 stuck high", "silent"),
+        new("An op-amp stuck at its rail", "saltmarsh-lm2/sheet.yaml", "U3 section 1 output stuck high", "silent"),
         new(
             "A bias spreader that is dead",
             "sheets/wheatear-p40.yaml",

@@ -2,7 +2,8 @@ using System.Globalization;
 using Slowglow.Bench.Questions;
 using Slowglow.Bench.Rehearsals;
 using Slowglow.Diagnosis;
-using Slowglow.Diagnosis.Suspects;
+using Slowglow.Quantities;
+using Slowglow.Sheets.Readings;
 using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Trials;
@@ -93,8 +94,12 @@ internal static class Stories
         return result;
     }
 
-    private static string Said(ReadingVerdict verdict) =>
-        $"{ReadingWords.Place(verdict.Reading, Setup.Default.Name)} = {ReadingWords.Value(verdict.Reading)}, {verdict.Word}";
+    private static string Said(ReadingVerdict verdict)
+    {
+        var (reading, probe) = (verdict.Reading, verdict.Reading.Probe);
+        var figure = reading.Said == MeterSaid.Overload ? "overload" : Engineering.Format(reading.Value, probe.Unit);
+        return $"{probe.Where}{(probe.Kind == ProbeKind.Dc ? "" : $" ({probe.KindText})")} = {figure}, {verdict.Word}";
+    }
 
     private static DiagnosisResult Diagnose(BenchUnit unit, HiddenUnit hidden) =>
         unit.Diagnostician.Diagnose(new(hidden.Complaint, Setups, [.. hidden.Readings]));

@@ -8,7 +8,7 @@ namespace Slowglow.Tests.ReferenceSolver;
 
 /// <summary>
 /// Our worlds against the reference solver's, healthy and for 100 random single faults: every net's mean within 0.5 % plus a floor of 3 mV plus 1 % of the
-/// net's own ripple (a winding's mean is the small difference of two large halves), every net's ripple within 3 % plus the floor. The valve combo's floor is 5 mV: its grids stand at zero volts behind megohms and are the last to come to rest. The reference starts
+/// net's own ripple (a winding's mean is the small difference of two large halves), every net's ripple within 3 % plus the floor. The valve combo's floor is 8 mV: its grids stand at zero volts behind megohms (7 of them where a leak drifted up, with 0.7 s) and are the last to come to rest. The reference starts
 /// at our means, which only saves it cycles, and settles by its own measure. One world in twenty-five may be without a steady state in either solver;
 /// nets that our solver calls floating, loose ends of windings, and the neutral, which is the reference's own zero, are left out.
 /// </summary>
@@ -20,7 +20,7 @@ public sealed class DemoAgreementTests(ITestOutputHelper output)
     private const int RandomFaults = 100;
 
     [Theory]
-    [InlineData("kittiwake-15", 1501, 0.005)]
+    [InlineData("kittiwake-15", 1501, 0.008)]
     [InlineData("saltmarsh-lm2", 1502, 0.003)]
     [InlineData("heronsgate-m60", 1503, 0.003)]
     public void Steady_states_agree_with_the_reference(string folder, int seed, double floor)

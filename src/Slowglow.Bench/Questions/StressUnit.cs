@@ -7,12 +7,11 @@ namespace Slowglow.Bench.Questions;
 /// <summary>What the parts of a unit stand, and what its reservoirs hold.</summary>
 public sealed class StressUnit(BenchUnit unit)
 {
-    /// <summary>Rows as <see cref="StressQuestion.Ask"/>, and the situations that do not settle.</summary>
-    public (IReadOnlyList<StressRow> Rows, IReadOnlyList<string> Unsettled) Run(CancellationToken cancel = default)
+    public UnitStress Run(CancellationToken cancel = default)
     {
         var question = new StressQuestion(unit.Worlds);
         var rows = question.Ask(cancel);
-        return (rows, question.Unsettled);
+        return new(rows, question.Unsettled, [.. Situation.Of(unit.Sheet).Select(s => s.Name)]);
     }
 
     /// <summary>Reservoirs after switch-off, with faults in the unit.</summary>

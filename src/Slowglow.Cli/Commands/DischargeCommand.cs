@@ -1,38 +1,42 @@
 using Slowglow.Bench.Questions;
-using Slowglow.Circuits;
 using Slowglow.Cli.Desk;
 using Slowglow.Cli.Json;
 using Slowglow.Cli.Tables;
-using Spectre.Console.Cli;
+using Slowglow.Circuits;
+using Slowglow.Power.Energy;
+using Slowglow.Sheets;
+using Spectre.Console;
 
 namespace Slowglow.Cli.Commands;
 
 /// <summary>slowglow discharge SHEET</summary>
-internal sealed class DischargeCommand : Command<FaultedSettings>
+internal sealed class DischargeCommand : UnitCommand<FaultedSettings, IReadOnlyList<StoredCharge>>
 {
-    public override int Execute(CommandContext context, FaultedSettings settings, CancellationToken cancellationToken)
-    {
-        var streams = (Streams)context.Data!;
-        var opened = Opened.Sheet(settings.Sheet, streams, settings.Json);
-        var read = opened.Unit is null ? [] : settings.Faults.Select(w => FaultReader.Read(w, opened.Unit.Circuit)).ToArray();
-        opened.Add("command line", read.SelectMany(r => r.Findings));
-        if (opened.Unit is not { } unit || opened.Wrong)
-        {
-            return opened.SayWrong();
-        }
+    protected override string Doing => "Working out what the reservoirs hold";
 
-        using var working = new Working(streams, "Working out what the reservoirs hold");
-        var charges = new StressUnit(unit).Charges([.. read.Select(r => r.Value).OfType<Fault>()], cancellationToken);
-        working.Dispose();
-        if (settings.Json)
-        {
-            JsonOut.Write(streams, DischargeJson.From(charges, opened.Findings));
-        }
-        else
-        {
-            opened.SayWarnings();
-            DischargeReport.Write(streams.OutConsole(), unit.Sheet, charges);
-        }
-        return ExitCode.Ran;
+    protected override Parsed<IReadOnlyList<StoredCharge>> Ask(
+        BenchUnit unit,
+        Opened opened,
+        FaultedSettings settings,
+        CancellationToken cancel
+    )
+    {
+        var read = settings.Faults.Select(w => FaultReader.Read(w, unit.Circuit)).ToArray();
+        return read.Any(r => r.Value is null)
+            ? new(null, [.. read.SelectMany(r => r.Findings)])
+            : new(new StressUnit(unit).Charges([.. read.Select(r => r.Value).OfType<Fault>()], cancel), []);
     }
+
+    protected override object Json(
+        IReadOnlyList<StoredCharge> answer,
+        FaultedSettings settings,
+        IReadOnlyList<DocumentFinding> findings
+    ) => DischargeJson.From(answer, findings);
+
+    protected override void Report(
+        IAnsiConsole console,
+        BenchUnit unit,
+        IReadOnlyList<StoredCharge> answer,
+        FaultedSettings settings
+    ) => DischargeReport.Write(console, unit.Sheet, answer);
 }

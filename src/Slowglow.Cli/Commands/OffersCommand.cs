@@ -2,40 +2,34 @@ using Slowglow.Bench.Questions;
 using Slowglow.Cli.Desk;
 using Slowglow.Cli.Json;
 using Slowglow.Cli.Tables;
-using Spectre.Console.Cli;
+using Slowglow.Power.Offers;
+using Slowglow.Sheets;
+using Spectre.Console;
 
 namespace Slowglow.Cli.Commands;
 
 /// <summary>slowglow offers SHEET T1 --offer ...</summary>
-internal sealed class OffersCommand : Command<OffersSettings>
+internal sealed class OffersCommand : UnitCommand<OffersSettings, IReadOnlyList<OfferAnswer>>
 {
-    public override int Execute(CommandContext context, OffersSettings settings, CancellationToken cancellationToken)
-    {
-        var streams = (Streams)context.Data!;
-        var opened = Opened.Sheet(settings.Sheet, streams, settings.Json);
-        if (opened.Unit is not { } unit || opened.Wrong)
-        {
-            return opened.SayWrong();
-        }
+    protected override string Doing => "Trying every offer";
 
-        using var working = new Working(streams, "Trying every offer");
-        var answer = new CompareOffers(unit).Run(settings.Transformer, settings.Offers, cancellationToken);
-        working.Dispose();
-        opened.Add("command line", answer.Findings);
-        if (answer.Value is not { } offers)
-        {
-            return opened.SayWrong();
-        }
+    protected override Parsed<IReadOnlyList<OfferAnswer>> Ask(
+        BenchUnit unit,
+        Opened opened,
+        OffersSettings settings,
+        CancellationToken cancel
+    ) => new CompareOffers(unit).Run(settings.Transformer, settings.Offers, cancel);
 
-        if (settings.Json)
-        {
-            JsonOut.Write(streams, OffersJson.From(settings.Transformer, offers, opened.Findings));
-        }
-        else
-        {
-            opened.SayWarnings();
-            OffersReport.Write(streams.OutConsole(), settings.Transformer, offers);
-        }
-        return ExitCode.Ran;
-    }
+    protected override object Json(
+        IReadOnlyList<OfferAnswer> answer,
+        OffersSettings settings,
+        IReadOnlyList<DocumentFinding> findings
+    ) => OffersJson.From(settings.Transformer, answer, findings);
+
+    protected override void Report(
+        IAnsiConsole console,
+        BenchUnit unit,
+        IReadOnlyList<OfferAnswer> answer,
+        OffersSettings settings
+    ) => OffersReport.Write(console, settings.Transformer, answer);
 }

@@ -2,40 +2,34 @@ using Slowglow.Bench.Questions;
 using Slowglow.Cli.Desk;
 using Slowglow.Cli.Json;
 using Slowglow.Cli.Tables;
-using Spectre.Console.Cli;
+using Slowglow.Power.Overload;
+using Slowglow.Sheets;
+using Spectre.Console;
 
 namespace Slowglow.Cli.Commands;
 
 /// <summary>slowglow overload SHEET T1</summary>
-internal sealed class OverloadCommand : Command<PartSettings>
+internal sealed class OverloadCommand : UnitCommand<PartSettings, IReadOnlyList<OverloadCause>>
 {
-    public override int Execute(CommandContext context, PartSettings settings, CancellationToken cancellationToken)
-    {
-        var streams = (Streams)context.Data!;
-        var opened = Opened.Sheet(settings.Sheet, streams, settings.Json);
-        if (opened.Unit is not { } unit || opened.Wrong)
-        {
-            return opened.SayWrong();
-        }
+    protected override string Doing => "Working out what overloads it";
 
-        using var working = new Working(streams, "Working out what overloads it");
-        var answer = new FindOverloads(unit).Run(settings.Part, cancellationToken);
-        working.Dispose();
-        opened.Add("command line", answer.Findings);
-        if (answer.Value is not { } causes)
-        {
-            return opened.SayWrong();
-        }
+    protected override Parsed<IReadOnlyList<OverloadCause>> Ask(
+        BenchUnit unit,
+        Opened opened,
+        PartSettings settings,
+        CancellationToken cancel
+    ) => new FindOverloads(unit).Run(settings.Part, cancel);
 
-        if (settings.Json)
-        {
-            JsonOut.Write(streams, OverloadJson.From(settings.Part, causes, opened.Findings));
-        }
-        else
-        {
-            opened.SayWarnings();
-            OverloadReport.Write(streams.OutConsole(), settings.Part, causes);
-        }
-        return ExitCode.Ran;
-    }
+    protected override object Json(
+        IReadOnlyList<OverloadCause> answer,
+        PartSettings settings,
+        IReadOnlyList<DocumentFinding> findings
+    ) => OverloadJson.From(settings.Part, answer, findings);
+
+    protected override void Report(
+        IAnsiConsole console,
+        BenchUnit unit,
+        IReadOnlyList<OverloadCause> answer,
+        PartSettings settings
+    ) => OverloadReport.Write(console, settings.Part, answer);
 }

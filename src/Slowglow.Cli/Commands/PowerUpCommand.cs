@@ -2,63 +2,51 @@ using Slowglow.Bench.Questions;
 using Slowglow.Cli.Desk;
 using Slowglow.Cli.Json;
 using Slowglow.Cli.Tables;
-using Slowglow.Quantities;
-using Spectre.Console.Cli;
+using Slowglow.Power.PowerUp;
+using Slowglow.Sheets;
+using Spectre.Console;
 
 namespace Slowglow.Cli.Commands;
 
 /// <summary>slowglow powerup SHEET</summary>
-internal sealed class PowerUpCommand : Command<PowerUpSettings>
+internal sealed class PowerUpCommand : UnitCommand<PowerUpSettings, PowerUpPlan>
 {
-    public override int Execute(CommandContext context, PowerUpSettings settings, CancellationToken cancellationToken)
+    protected override string Doing => "Working out the steps";
+
+    protected override void Understand(PowerUpSettings settings, Streams streams)
     {
-        var streams = (Streams)context.Data!;
-        double? lamp = settings.Lamp is { } words ? Lamp(words) : null;
-        var valvesOut = ValvesOut(settings.Valves);
-        var opened = Opened.Sheet(settings.Sheet, streams, settings.Json);
-        if (opened.Unit is not { } unit || opened.Wrong)
-        {
-            return opened.SayWrong();
-        }
-
-        using var working = new Working(streams, "Working out the steps");
-        var answer = new PlanPowerUp(unit).Run(lamp, valvesOut, cancellationToken);
-        working.Dispose();
-        opened.Add(settings.Sheet, answer.Findings);
-        if (answer.Value is not { } plan)
-        {
-            return opened.SayWrong();
-        }
-
-        if (settings.Json)
-        {
-            JsonOut.Write(streams, PowerUpJson.From(plan, opened.Findings));
-        }
-        else
-        {
-            opened.SayWarnings();
-            PowerUpReport.Write(streams.OutConsole(), unit.Sheet, plan);
-        }
-        return ExitCode.Ran;
+        Lamp(settings);
+        ValvesOut(settings);
     }
 
-    /// <summary>Lamps side by side add up.</summary>
-    private static double Lamp(string words) =>
-        words
-            .Split('+', StringSplitOptions.TrimEntries)
-            .Sum(w =>
-                QuantityText.TryRead(w, Unit.Watt, out var watts) && watts.Value is >= 5 and <= 2000
-                    ? watts.Value
-                    : throw new CannotRunException(
-                        $"'{w}' is no lamp: write its watts, 5 to 2000, such as --lamp 60W or --lamp 60W+60W."
-                    )
-            );
+    protected override Parsed<PowerUpPlan> Ask(
+        BenchUnit unit,
+        Opened opened,
+        PowerUpSettings settings,
+        CancellationToken cancel
+    ) => new PlanPowerUp(unit).Run(Lamp(settings), ValvesOut(settings), cancel);
 
-    private static bool ValvesOut(string word) =>
-        word.ToLowerInvariant() switch
+    protected override object Json(PowerUpPlan answer, PowerUpSettings settings, IReadOnlyList<DocumentFinding> findings) =>
+        PowerUpJson.From(answer, findings);
+
+    protected override void Report(IAnsiConsole console, BenchUnit unit, PowerUpPlan answer, PowerUpSettings settings) =>
+        PowerUpReport.Write(console, unit.Sheet, answer);
+
+    private static double? Lamp(PowerUpSettings settings)
+    {
+        var read = LampWords.Read(settings.Lamp ?? "");
+        return read.Value is { } lamp
+            ? lamp.Watts
+            : throw new CannotRunException(string.Join(" ", read.Findings.Select(f => $"{f.Text} {f.Remedy}")));
+    }
+
+    private static bool ValvesOut(PowerUpSettings settings) =>
+        settings.Valves.ToLowerInvariant() switch
         {
             "out" => true,
             "in" => false,
-            _ => throw new CannotRunException($"'{word}' says nothing of the valves: write --valves out or --valves in."),
+            _ => throw new CannotRunException(
+                $"'{settings.Valves}' says nothing of the valves: write --valves out or --valves in."
+            ),
         };
 }

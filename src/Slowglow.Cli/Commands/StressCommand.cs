@@ -2,34 +2,26 @@ using Slowglow.Bench.Questions;
 using Slowglow.Cli.Desk;
 using Slowglow.Cli.Json;
 using Slowglow.Cli.Tables;
-using Spectre.Console.Cli;
+using Slowglow.Sheets;
+using Spectre.Console;
 
 namespace Slowglow.Cli.Commands;
 
 /// <summary>slowglow stress SHEET</summary>
-internal sealed class StressCommand : Command<SheetSettings>
+internal sealed class StressCommand : UnitCommand<SheetSettings, UnitStress>
 {
-    public override int Execute(CommandContext context, SheetSettings settings, CancellationToken cancellationToken)
-    {
-        var streams = (Streams)context.Data!;
-        var opened = Opened.Sheet(settings.Sheet, streams, settings.Json);
-        if (opened.Unit is not { } unit || opened.Wrong)
-        {
-            return opened.SayWrong();
-        }
+    protected override string Doing => "Working out what every part stands";
 
-        using var working = new Working(streams, "Working out what every part stands");
-        var (rows, unsettled) = new StressUnit(unit).Run(cancellationToken);
-        working.Dispose();
-        if (settings.Json)
-        {
-            JsonOut.Write(streams, StressJson.From(rows, unsettled, opened.Findings));
-        }
-        else
-        {
-            opened.SayWarnings();
-            StressReport.Write(streams.OutConsole(), unit.Sheet, rows, unsettled);
-        }
-        return ExitCode.Ran;
-    }
+    protected override Parsed<UnitStress> Ask(
+        BenchUnit unit,
+        Opened opened,
+        SheetSettings settings,
+        CancellationToken cancel
+    ) => new(new StressUnit(unit).Run(cancel), []);
+
+    protected override object Json(UnitStress answer, SheetSettings settings, IReadOnlyList<DocumentFinding> findings) =>
+        StressJson.From(answer, findings);
+
+    protected override void Report(IAnsiConsole console, BenchUnit unit, UnitStress answer, SheetSettings settings) =>
+        StressReport.Write(console, unit.Sheet, answer);
 }

@@ -1,5 +1,5 @@
+using Slowglow.Bench.Questions;
 using Slowglow.Cli.Desk;
-using Slowglow.Power.Stress;
 
 namespace Slowglow.Cli.Json;
 
@@ -11,9 +11,11 @@ internal sealed record StressJson(
     IReadOnlyList<FindingJson> Findings
 )
 {
-    public static StressJson From(
-        IReadOnlyList<StressRow> rows,
-        IReadOnlyList<string> unsettled,
-        IReadOnlyList<DocumentFinding> findings
-    ) => new([.. rows.Select(StressRowJson.From)], unsettled, Power.Cautions.Always, [.. findings.Select(FindingJson.From)]);
+    public static StressJson From(UnitStress stress, IReadOnlyList<DocumentFinding> findings) =>
+        new(
+            [.. stress.Rows.Select(StressRowJson.From)],
+            stress.Unsettled,
+            Power.Cautions.Always,
+            [.. findings.Select(FindingJson.From)]
+        );
 }

@@ -1,3 +1,4 @@
+using Slowglow.Bench.Questions;
 using Slowglow.Power.Stress;
 using Slowglow.Sheets;
 using Spectre.Console;
@@ -9,12 +10,13 @@ internal static class StressReport
 {
     private const int MostUnrated = 25;
 
-    public static void Write(IAnsiConsole console, Sheet sheet, IReadOnlyList<StressRow> rows, IReadOnlyList<string> unsettled)
+    public static void Write(IAnsiConsole console, Sheet sheet, UnitStress stress)
     {
+        var rows = stress.Rows;
         console.Say(
-            $"{sheet.Unit}: what its parts stand at the worst of {string.Join("; ", Situation.Of(sheet).Select(s => s.Name))}. Signal is not in it."
+            $"{sheet.Unit}: what its parts stand at the worst of {string.Join("; ", stress.Situations)}. Signal is not in it."
         );
-        foreach (var name in unsettled)
+        foreach (var name in stress.Unsettled)
         {
             console.Say($"Nothing is known of \"{name}\": the circuit does not settle there.");
         }

@@ -20,4 +20,20 @@ public sealed record PowerUpStep(
     double LampLight,
     double StopAmps,
     IReadOnlyList<PowerSign> Signs
-);
+)
+{
+    public bool HasLamp => Setup.LimiterWatts is not null;
+
+    /// <summary>Signs that share most with what the meter shows; empty while everything reads as it should.</summary>
+    /// <param name="shown">Points with what was read there, base units.</param>
+    public IReadOnlyList<PowerSign> SignsOf(IEnumerable<(PowerPoint Point, double Value)> shown)
+    {
+        string[] looks = [.. shown.Select(s => s.Point.LooksWith(s.Value, HasLamp)).OfType<string>()];
+        var scored = Signs.Select(s => (Sign: s, Shared: looks.Count(s.Looks.Split(", ").Contains))).ToArray();
+        var most = scored.Select(s => s.Shared).DefaultIfEmpty(0).Max();
+        return most == 0 ? [] : [.. scored.Where(s => s.Shared == most).Select(s => s.Sign)];
+    }
+
+    /// <summary>True when the inlet takes so much that the unit has to be switched off.</summary>
+    public bool Stops(PowerPoint point, double value) => point.Probe.IsInlet && value > StopAmps;
+}

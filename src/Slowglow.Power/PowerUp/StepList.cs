@@ -36,7 +36,7 @@ internal sealed class StepList(Sheet sheet, double lampWatts, bool valvesOut)
         var volts = Math.Round(share * sheet.Mains.Volts);
         var name = string.Create(
             CultureInfo.InvariantCulture,
-            $"{volts:0} V{(lamp ? " lamp" : "")}{(pulled ? " valves out" : "")}"
+            $"up-{volts:0}V{(lamp ? $"-{lampWatts:0}W" : "")}{(pulled ? "-valves-out" : "")}"
         );
         var said = Engineering.Format(volts, "V");
         var valves =

@@ -36,19 +36,14 @@ internal static class StepSigns
         List<string> rails = [];
         foreach (var (point, answer) in points.Zip(answers))
         {
-            if (Word(point, answer) is { } word)
+            var looks = LooksOf(point, answer, lamp);
+            if (looks is not null && point.Probe.IsInlet)
             {
-                if (point.Probe.IsInlet)
-                {
-                    inlet =
-                        word == "high"
-                            ? (lamp ? "lamp brighter" : "inlet current high")
-                            : (lamp ? "lamp darker" : "inlet current low");
-                }
-                else
-                {
-                    rails.Add($"{point.Probe.Where} {word}");
-                }
+                inlet = looks;
+            }
+            else if (looks is not null)
+            {
+                rails.Add(looks);
             }
         }
 
@@ -62,28 +57,16 @@ internal static class StepSigns
         return string.Join(", ", told.Prepend(inlet).Where(t => t.Length > 0));
     }
 
-    /// <summary>Null when a healthy unit might read so.</summary>
-    private static string? Word(PowerPoint point, Answer answer)
+    /// <summary>Null when a healthy unit might look so.</summary>
+    private static string? LooksOf(PowerPoint point, Answer answer, bool lamp)
     {
         if (!double.IsFinite(point.Nominal) || answer.Kind is AnswerKind.Unsettled or AnswerKind.NotApplicable)
         {
             return null;
         }
 
-        if (!answer.HasValue)
-        {
-            return point.Unit == "ohm" ? "open" : "floating";
-        }
-
-        var v = answer.Value;
-        if (v >= point.Low && v <= point.High)
-        {
-            return null;
-        }
-
-        var share = Math.Abs(v) / Math.Max(Math.Abs(point.Nominal), 1e-9);
-        return share < 0.1 && !point.Probe.IsInlet ? (point.Unit == "ohm" ? "short" : "dead")
-            : Math.Abs(v) > Math.Abs(point.Nominal) ? "high"
-            : "low";
+        return answer.HasValue
+            ? point.LooksWith(answer.Value, lamp)
+            : $"{point.Probe.Where} {(point.Unit == "ohm" ? "open" : "floating")}";
     }
 }

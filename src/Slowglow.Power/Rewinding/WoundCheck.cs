@@ -20,6 +20,7 @@ public static class WoundCheck
             rows.Add(
                 new(
                     $"{first.Name}/{winding.Name}, nothing drawn",
+                    $"{first.Name}/{winding.Name}",
                     ratio,
                     ratio * (1 - band),
                     ratio * (1 + band),
@@ -34,13 +35,21 @@ public static class WoundCheck
             var ohms = winding.ColdOhms;
             var measured = entered?.Ohms.GetValueOrDefault(winding.Name, double.NaN) ?? double.NaN;
             rows.Add(
-                new($"ohms of {winding.Name} at 20 degrees", ohms, ohms * (1 - OhmsBand), ohms * (1 + OhmsBand), "ohm", measured)
+                new(
+                    $"ohms of {winding.Name} at 20 degrees",
+                    winding.Name,
+                    ohms,
+                    ohms * (1 - OhmsBand),
+                    ohms * (1 + OhmsBand),
+                    "ohm",
+                    measured
+                )
             );
         }
 
         // A guide within a factor of two; a shorted turn draws many times more.
         var amps = design.OffLoadAmps;
-        rows.Add(new("primary current, nothing drawn", amps, amps / 2.5, amps * 2.5, "A", entered?.OffLoadAmps ?? double.NaN));
+        rows.Add(new("primary current, nothing drawn", "off load", amps, amps / 2.5, amps * 2.5, "A", entered?.OffLoadAmps ?? double.NaN));
         return rows;
     }
 

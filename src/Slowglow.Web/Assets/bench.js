@@ -39,6 +39,12 @@ document.addEventListener("keydown", (e) => {
 });
 
 document.addEventListener("click", (e) => {
+  if (e.target.closest?.("[data-print]")) {
+    print();
+  }
+});
+
+document.addEventListener("click", (e) => {
   if (!e.target.closest?.("[data-theme-toggle]")) {
     return;
   }

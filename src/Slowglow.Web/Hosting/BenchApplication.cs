@@ -10,6 +10,7 @@ using Slowglow.Storage;
 using Slowglow.Storage.Sqlite;
 using Slowglow.Web.Desks;
 using Slowglow.Web.Layout;
+using Slowglow.Web.Supply;
 
 namespace Slowglow.Web.Hosting;
 
@@ -60,6 +61,8 @@ internal static class BenchApplication
         services.AddSingleton<FirstJob>();
         services.AddSingleton<JobDesks>();
         services.AddSingleton<ShopWords>();
+        services.AddSingleton<SupplyAnswers>();
+        services.AddSingleton<TakeStepReading>();
     }
 
     /// <summary>Nothing from outside may run in the page, and no other page may frame it.</summary>

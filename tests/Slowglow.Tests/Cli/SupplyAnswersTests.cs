@@ -54,7 +54,7 @@ public class SupplyAnswersTests
     }
 
     [Theory]
-    [InlineData("powerup", Combo, "--lamp", "0W", "'0W' is no lamp: write its watts")]
+    [InlineData("powerup", Combo, "--lamp", "0W", "'0W' is no lamp. Write its watts")]
     [InlineData("powerup", Combo, "--valves", "half", "'half' says nothing of the valves")]
     [InlineData("rewind", Combo, "T1", "--core", "EI1000", "There is no core EI1000")]
     [InlineData("rewind", Combo, "T1", "--mains", "-230", "'-230' is no mains voltage")]

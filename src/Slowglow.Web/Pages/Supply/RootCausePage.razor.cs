@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Components;
+using Slowglow.Bench.Questions;
+using Slowglow.Power.Overload;
+using Slowglow.Sheets;
+
+namespace Slowglow.Web.Pages.Supply;
+
+/// <summary>Which other faults overload a part that has died.</summary>
+public sealed partial class RootCausePage
+{
+    private const int Most = 25;
+    private IReadOnlyList<OverloadCause>? causes;
+    private IReadOnlyList<Finding> wrong = [];
+    private string typed = "";
+    private string shown = "";
+
+    /// <summary>The part, so that other pages can lead here.</summary>
+    [SupplyParameterFromQuery(Name = "part")]
+    private string? Part { get; set; }
+
+    protected override Task ArrivedAsync()
+    {
+        if (typed.Length > 0 || Look!.Parts.Count == 0)
+        {
+            return Task.CompletedTask;
+        }
+
+        typed = Part ?? Look.Transformers.Concat(Look.Parts).First();
+        return AskAsync();
+    }
+
+    private async Task AskAsync()
+    {
+        var name = typed.Trim();
+        var answer = await WorkOutAsync(
+            $"what overloads {name}",
+            $"overload {name}",
+            (unit, cancel) => new FindOverloads(unit).Run(name, cancel)
+        );
+        (causes, wrong, shown) = (answer?.Value, answer?.Findings ?? [], name);
+    }
+}

@@ -6,8 +6,4 @@ namespace Slowglow.Bench.Questions;
 /// <param name="Rows">As <see cref="StressQuestion.Ask"/>.</param>
 /// <param name="Unsettled">Situations in which the unit does not settle.</param>
 /// <param name="Situations">Those that were looked at.</param>
-public sealed record UnitStress(
-    IReadOnlyList<StressRow> Rows,
-    IReadOnlyList<string> Unsettled,
-    IReadOnlyList<string> Situations
-);
+public sealed record UnitStress(IReadOnlyList<StressRow> Rows, IReadOnlyList<string> Unsettled, IReadOnlyList<string> Situations);

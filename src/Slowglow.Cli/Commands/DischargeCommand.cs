@@ -1,8 +1,8 @@
 using Slowglow.Bench.Questions;
+using Slowglow.Circuits;
 using Slowglow.Cli.Desk;
 using Slowglow.Cli.Json;
 using Slowglow.Cli.Tables;
-using Slowglow.Circuits;
 using Slowglow.Power.Energy;
 using Slowglow.Sheets;
 using Spectre.Console;

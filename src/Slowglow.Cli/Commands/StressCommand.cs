@@ -12,12 +12,8 @@ internal sealed class StressCommand : UnitCommand<SheetSettings, UnitStress>
 {
     protected override string Doing => "Working out what every part stands";
 
-    protected override Parsed<UnitStress> Ask(
-        BenchUnit unit,
-        Opened opened,
-        SheetSettings settings,
-        CancellationToken cancel
-    ) => new(new StressUnit(unit).Run(cancel), []);
+    protected override Parsed<UnitStress> Ask(BenchUnit unit, Opened opened, SheetSettings settings, CancellationToken cancel) =>
+        new(new StressUnit(unit).Run(cancel), []);
 
     protected override object Json(UnitStress answer, SheetSettings settings, IReadOnlyList<DocumentFinding> findings) =>
         StressJson.From(answer, findings);

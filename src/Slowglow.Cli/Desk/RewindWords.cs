@@ -9,8 +9,7 @@ internal static class RewindWords
     public static RewindRequest Request(RewindSettings settings)
     {
         var read = RewindRequestReader.Read(settings.Core ?? "", settings.Mains ?? "", settings.Class, settings.Iron);
-        return read.Value
-            ?? throw new CannotRunException(string.Join(" ", read.Findings.Select(f => $"{f.Text} {f.Remedy}")));
+        return read.Value ?? throw new CannotRunException(string.Join(" ", read.Findings.Select(f => $"{f.Text} {f.Remedy}")));
     }
 
     /// <summary>Lines as given, and those of every file that one names.</summary>

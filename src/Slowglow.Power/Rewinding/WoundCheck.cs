@@ -49,7 +49,17 @@ public static class WoundCheck
 
         // A guide within a factor of two; a shorted turn draws many times more.
         var amps = design.OffLoadAmps;
-        rows.Add(new("primary current, nothing drawn", "off load", amps, amps / 2.5, amps * 2.5, "A", entered?.OffLoadAmps ?? double.NaN));
+        rows.Add(
+            new(
+                "primary current, nothing drawn",
+                "off load",
+                amps,
+                amps / 2.5,
+                amps * 2.5,
+                "A",
+                entered?.OffLoadAmps ?? double.NaN
+            )
+        );
         return rows;
     }
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Slowglow.Bench.Jobs;
 using Slowglow.Power.PowerUp;
+using Slowglow.Sheets.Readings;
 
 namespace Slowglow.Web.Supply;
 
@@ -48,12 +49,10 @@ public sealed partial class PowerUpSteps
     private StandingReading? EnteredAt(PowerPoint point) => EnteredAt(point, Now);
 
     private StandingReading? EnteredAt(PowerPoint point, PowerUpStep step) =>
-        Job.Readings.LastOrDefault(r =>
-            r.Reading.Probe.Red == point.Probe.Red
-            && r.Reading.Probe.Black == point.Probe.Black
-            && r.Reading.Probe.Kind == point.Probe.Kind
-            && TakeStepReading.IsIn(r, step.Setup)
-        );
+        Job.Readings.LastOrDefault(r => IsSame(r.Reading.Probe, point.Probe) && TakeStepReading.IsIn(r, step.Setup));
+
+    private static bool IsSame(Probe read, Probe asked) =>
+        read.Kind == asked.Kind && (asked.IsInlet ? read.IsInlet : read.Red == asked.Red && read.Black == asked.Black);
 
     private bool IsDone(PowerUpStep step) => step.Points.All(p => EnteredAt(p, step) is not null);
 

@@ -65,7 +65,15 @@ public sealed partial class WoundForm
         wrong =
             read || flashTyped[index].Length == 0
                 ? []
-                : [new(Severity.Error, Place.None, $"\"{flashTyped[index]}\" is no test voltage.", "Write volts rms: 4000, 1.5 kV.")];
+                :
+                [
+                    new(
+                        Severity.Error,
+                        Place.None,
+                        $"\"{flashTyped[index]}\" is no test voltage.",
+                        "Write volts rms: 4000, 1.5 kV."
+                    ),
+                ];
     }
 
     private void Went(int index, ChangeEventArgs change)
@@ -89,7 +97,8 @@ public sealed partial class WoundForm
         var tested = flash
             .Where(f => f.Passes is not null)
             .Select(f => $"flash test {f.Test.Between} at {Volts(f.AppliedVolts)} {f.Word}");
-        var note = $"Check of the wound {Answer.Part} on {Answer.Design.Core}: {string.Join("; ", measured.Concat(tested))}. {Summary}";
+        var note =
+            $"Check of the wound {Answer.Part} on {Answer.Design.Core}: {string.Join("; ", measured.Concat(tested))}. {Summary}";
         wrong = await WriteNote.RunAsync(Number, note);
         noted = wrong.Count == 0;
     }

@@ -14,11 +14,7 @@ public sealed partial class StressPage
     private int Over => stress!.Rows.Count(r => r.IsOver);
 
     protected override async Task ArrivedAsync() =>
-        stress ??= await WorkOutAsync(
-            "what every part stands",
-            "stress",
-            (unit, cancel) => new StressUnit(unit).Run(cancel)
-        );
+        stress ??= await WorkOutAsync("what every part stands", "stress", (unit, cancel) => new StressUnit(unit).Run(cancel));
 
     private async Task TryAsync()
     {

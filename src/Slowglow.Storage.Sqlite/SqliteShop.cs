@@ -4,7 +4,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Slowglow.Storage.Sqlite;
 
 /// <summary>The shop's records in one SQLite file.</summary>
-public sealed class SqliteShop : IDbContextFactory<ShopDatabase>
+public sealed class SqliteShop : IShopStore
 {
     private readonly DbContextOptions<ShopDatabase> options;
 
@@ -31,5 +31,6 @@ public sealed class SqliteShop : IDbContextFactory<ShopDatabase>
         await using var database = CreateDbContext();
         await database.Database.MigrateAsync(cancel);
         await database.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL;", cancel);
+        await BoardUpkeep.RunAsync(database, cancel);
     }
 }

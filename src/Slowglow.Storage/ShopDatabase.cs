@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Storage.Mappings;
+using Slowglow.Storage.Records;
 using Slowglow.Workshop.Customers;
 using Slowglow.Workshop.Jobs;
 using Slowglow.Workshop.Timeline;
@@ -15,10 +16,15 @@ public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(op
     public DbSet<Customer> Customers => Set<Customer>();
     public DbSet<DrawnSheet> Sheets => Set<DrawnSheet>();
     public DbSet<TimelineEntry> Timeline => Set<TimelineEntry>();
+    public DbSet<BoardCard> Board => Set<BoardCard>();
+    public DbSet<KeptPaper> Papers => Set<KeptPaper>();
     public DbSet<ShopSettings> Settings => Set<ShopSettings>();
 
-    protected override void OnModelCreating(ModelBuilder modelBuilder) =>
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
         modelBuilder.ApplyConfigurationsFromAssembly(typeof(ShopDatabase).Assembly);
+        TimelineRecords.Map(modelBuilder);
+    }
 
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder) =>
         configurationBuilder.Properties<DateTimeOffset>().HaveConversion<UnixMillisecondsConverter>();
@@ -42,6 +48,11 @@ public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(op
         if (ChangeTracker.Entries<TimelineEntry>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
         {
             throw new InvalidOperationException("The timeline is append-only: a correction is a new entry.");
+        }
+
+        if (ChangeTracker.Entries<KeptPaper>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
+        {
+            throw new InvalidOperationException("A paper that was issued stays as it is: a credit note puts it right.");
         }
     }
 }

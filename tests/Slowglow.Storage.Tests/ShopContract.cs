@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Slowglow.Storage.Mappings;
 using Slowglow.Workshop.Jobs;
 using Slowglow.Workshop.Timeline;
 
@@ -21,7 +22,7 @@ public abstract class ShopContract
 
         Assert.Equal("Ada Fenwick", job.Customer.Name);
         Assert.Equal(Sample.Job(1001).Unit, job.Unit);
-        Assert.Equal("sheet: 1\nunit: Tern 2\n", job.Sheet.Text);
+        Assert.Equal("sheet: 1\nunit: Tern 2\n", job.Sheet!.Text);
         Assert.Equal(Sample.Monday, job.BookedIn);
         Assert.Equal(Sample.Monday.AddDays(14), job.Promised);
         Assert.Equal(199.95m, job.Limit!.Figure);
@@ -42,6 +43,107 @@ public abstract class ShopContract
         Assert.Equal("mains: 110 V", Assert.Single(standing.Setups).Keys);
         Assert.Equal("HT1 = 280 V", Assert.Single(standing.Readings).Line);
         Assert.Equal((9, 7), (standing.LastSequence, standing.EvidenceSequence));
+    }
+
+    /// <summary>Compared as written for the database, which holds every figure of a record.</summary>
+    [Fact]
+    public async Task Every_kind_of_record_comes_back_as_it_was_written()
+    {
+        await using var under = await StartAsync();
+        var job = Sample.Job(1001);
+        job.Timeline.AddRange(Sample.WithRecords(1001));
+        await AddAsync(under, job);
+
+        var loaded = (await LoadAsync(under.Reopened(), 1001)).Timeline.OrderBy(e => e.Sequence).Skip(9).ToList();
+
+        var kinds = typeof(TimelineEntry).Assembly.GetTypes().Count(t => !t.IsAbstract && t.IsSubclassOf(typeof(TimelineEntry)));
+        Assert.Equal(kinds, (await LoadAsync(under.Shop, 1001)).Timeline.Select(e => e.GetType()).Distinct().Count());
+        Assert.Equal(Sample.WithRecords(1001).Select(Told), loaded.Select(Told));
+    }
+
+    [Fact]
+    public async Task Counter_notes_come_back_or_are_none()
+    {
+        await using var under = await StartAsync();
+        var notes = new CounterNotes("bright input", "moved house", "one knob missing", "lead", new(400, "EUR"), null, 7);
+        foreach (var (number, kept) in new[] { (1, notes), (2, null) })
+        {
+            var job = Sample.Job(number);
+            job.Timeline.Clear();
+            job.Timeline.Add(
+                new BookedIn
+                {
+                    JobNumber = number,
+                    Sequence = 1,
+                    At = Sample.Monday,
+                    Complaint = "x",
+                    Notes = kept,
+                }
+            );
+            await AddAsync(under, job);
+        }
+
+        Assert.Equal(notes, Assert.IsType<BookedIn>((await LoadAsync(under.Shop, 1)).Timeline[0]).Notes);
+        Assert.Null(Assert.IsType<BookedIn>((await LoadAsync(under.Shop, 2)).Timeline[0]).Notes);
+    }
+
+    [Theory]
+    [InlineData("UPDATE papers SET data = ''")]
+    [InlineData("DELETE FROM papers")]
+    public async Task Paper_cannot_be_changed_behind_the_model(string statement)
+    {
+        await using var under = await StartAsync();
+        await AddAsync(under, Sample.Job(1001));
+        await using var database = under.Shop.CreateDbContext();
+        database.Papers.Add(Sample.Paper(1001, 1));
+        await database.SaveChangesAsync(Cancel);
+
+        await Assert.ThrowsAnyAsync<System.Data.Common.DbException>(() =>
+            database.Database.ExecuteSqlRawAsync(statement, Cancel)
+        );
+
+        await using var again = under.Reopened().CreateDbContext();
+        Assert.Equal(JsonText.Write(Sample.Paper(1001, 1).Paper), JsonText.Write((await again.Papers.SingleAsync(Cancel)).Paper));
+    }
+
+    [Fact]
+    public async Task Two_papers_of_a_kind_cannot_take_one_number()
+    {
+        await using var under = await StartAsync();
+        await AddAsync(under, Sample.Job(1001));
+        foreach (var fails in new[] { false, true })
+        {
+            await using var database = under.Shop.CreateDbContext();
+            database.Papers.Add(Sample.Paper(1001, 1));
+            Assert.Equal(fails, await Record.ExceptionAsync(() => database.SaveChangesAsync(Cancel)) is DbUpdateException);
+        }
+    }
+
+    [Fact]
+    public async Task Board_is_written_for_jobs_that_have_no_card_or_an_old_one()
+    {
+        await using var under = await StartAsync();
+        await AddAsync(under, Sample.Job(1001));
+        await using var database = under.Shop.CreateDbContext();
+
+        Assert.Equal(1, await BoardUpkeep.RunAsync(database, Cancel));
+        Assert.Equal(0, await BoardUpkeep.RunAsync(database, Cancel));
+        var card = await database.Board.AsNoTracking().SingleAsync(Cancel);
+        Assert.Equal((WaitsFor.Parts, 9, "Harrow & Pike Tern 2"), (card.WaitsFor, card.LastSequence, card.Unit));
+        Assert.Contains("hp-0417", card.Words, StringComparison.Ordinal);
+
+        database.Timeline.Add(
+            new StateChanged
+            {
+                JobNumber = 1001,
+                Sequence = 10,
+                At = Sample.Monday,
+                State = JobState.OnSoak,
+            }
+        );
+        await database.SaveChangesAsync(Cancel);
+        Assert.Equal(1, await BoardUpkeep.RunAsync(database, Cancel));
+        Assert.Equal(WaitsFor.Us, (await database.Board.AsNoTracking().SingleAsync(Cancel)).WaitsFor);
     }
 
     [Fact]
@@ -134,6 +236,9 @@ public abstract class ShopContract
 
         Assert.False(database.Database.HasPendingModelChanges());
     }
+
+    private static string Told(TimelineEntry entry) =>
+        $"{entry.Sequence} {entry.By} {entry.At:O} {JsonText.Write<object>(((dynamic)entry).What)}";
 
     private static async Task AddAsync(IShopUnderTest under, Job job)
     {

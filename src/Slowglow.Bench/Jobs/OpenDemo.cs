@@ -39,6 +39,7 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
 
         Book(database, read);
         await database.SaveChangesAsync(cancel);
+        await BoardUpkeep.RunAsync(database, cancel);
         return (read.Count, findings);
     }
 

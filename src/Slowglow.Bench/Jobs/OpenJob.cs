@@ -40,7 +40,12 @@ public sealed class OpenJob(IDbContextFactory<ShopDatabase> shop, BenchUnits uni
     private OpenedJob Rebuild(Job job)
     {
         var standing = job.Standing();
-        var unit = units.Of(job.Sheet.Text);
+        if (job.Sheet is not { } sheet)
+        {
+            return new(job, standing, null, [Setup.Default], Setup.Default, [], []);
+        }
+
+        var unit = units.Of(sheet.Text);
         if (unit.Value is null)
         {
             return new(job, standing, null, [Setup.Default], Setup.Default, [], unit.Findings);

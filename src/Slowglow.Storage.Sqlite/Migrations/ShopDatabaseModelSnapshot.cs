@@ -17,13 +17,50 @@ namespace Slowglow.Storage.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Slowglow.Storage.Records.KeptPaper", b =>
+                {
+                    b.Property<string>("Kind")
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Day")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("JobNumber")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Paper")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasKey("Kind", "Number");
+
+                    b.HasIndex("Day");
+
+                    b.HasIndex("JobNumber");
+
+                    b.ToTable("papers", (string)null);
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Customers.Customer", b =>
                 {
                     b.Property<int>("Id")
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Address")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Contact")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Mail")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -35,6 +72,76 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.ToTable("customers", (string)null);
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Jobs.BoardCard", b =>
+                {
+                    b.Property<int>("JobNumber")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("BookedIn")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Complaint")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Customer")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("CustomerId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("LastSequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("ModelKey")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("Promised")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Readings")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Since")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Unit")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("UnitKey")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("WaitsFor")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("JobNumber");
+
+                    b.HasIndex("CustomerId");
+
+                    b.HasIndex("ModelKey");
+
+                    b.HasIndex("UnitKey");
+
+                    b.HasIndex("WaitsFor", "Promised");
+
+                    b.ToTable("board", (string)null);
                 });
 
             modelBuilder.Entity("Slowglow.Workshop.Jobs.Job", b =>
@@ -51,7 +158,7 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.Property<long?>("Promised")
                         .HasColumnType("INTEGER");
 
-                    b.Property<int>("SheetId")
+                    b.Property<int?>("SheetId")
                         .HasColumnType("INTEGER");
 
                     b.ComplexProperty(typeof(Dictionary<string, object>), "Unit", "Slowglow.Workshop.Jobs.Job.Unit#UnitOnBench", b1 =>
@@ -98,6 +205,11 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.Property<long>("At")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("By")
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("written_by");
+
                     b.Property<string>("kind")
                         .IsRequired()
                         .HasMaxLength(40)
@@ -140,6 +252,10 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.Property<int>("Id")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Rules")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("rules");
+
                     b.Property<string>("Words")
                         .IsRequired()
                         .HasMaxLength(20)
@@ -160,7 +276,25 @@ namespace Slowglow.Storage.Sqlite.Migrations
                         .HasColumnType("TEXT")
                         .HasColumnName("text");
 
+                    b.Property<string>("Notes")
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
                     b.HasDiscriminator().HasValue("booked in");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.CallNoted", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("call noted");
                 });
 
             modelBuilder.Entity("Slowglow.Workshop.Timeline.ComplaintChanged", b =>
@@ -176,6 +310,97 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.HasDiscriminator().HasValue("complaint changed");
                 });
 
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.EntryStruck", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("entry struck out");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.HandedOver", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("handed over");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.HoursWorked", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("hours worked");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.LimitChanged", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("limit changed");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.MarkedReady", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("marked ready");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.MoneyReturned", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("money returned");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.MoneyTaken", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("money taken");
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Timeline.NoteWritten", b =>
                 {
                     b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
@@ -187,6 +412,149 @@ namespace Slowglow.Storage.Sqlite.Migrations
                         .HasColumnName("text");
 
                     b.HasDiscriminator().HasValue("note written");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.OrderChased", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("order chased");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.OwnerReminded", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("owner reminded");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PaperIssued", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("paper issued");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PartFitted", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("part fitted");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PartNeeded", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("part needed");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PartsArrived", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("parts arrived");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PartsOrdered", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("parts ordered");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PhotoAdded", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("photo added");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.PromiseChanged", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("promise changed");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.QuoteAnswered", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("quote answered");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.QuoteGiven", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("quote given");
                 });
 
             modelBuilder.Entity("Slowglow.Workshop.Timeline.ReadingTaken", b =>
@@ -217,6 +585,32 @@ namespace Slowglow.Storage.Sqlite.Migrations
                         .HasColumnName("refers_to");
 
                     b.HasDiscriminator().HasValue("reading withdrawn");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.ReportWritten", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("report written");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.SafetyTested", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("safety tested");
                 });
 
             modelBuilder.Entity("Slowglow.Workshop.Timeline.SetupChosen", b =>
@@ -251,6 +645,19 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.HasDiscriminator().HasValue("setup described");
                 });
 
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.SheetAttached", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("sheet attached");
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Timeline.StateChanged", b =>
                 {
                     b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
@@ -264,6 +671,37 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.HasDiscriminator().HasValue("state changed");
                 });
 
+            modelBuilder.Entity("Slowglow.Workshop.Timeline.TimerStarted", b =>
+                {
+                    b.HasBaseType("Slowglow.Workshop.Timeline.TimelineEntry");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .ValueGeneratedOnUpdateSometimes()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("data");
+
+                    b.HasDiscriminator().HasValue("timer started");
+                });
+
+            modelBuilder.Entity("Slowglow.Storage.Records.KeptPaper", b =>
+                {
+                    b.HasOne("Slowglow.Workshop.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobNumber")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Jobs.BoardCard", b =>
+                {
+                    b.HasOne("Slowglow.Workshop.Jobs.Job", null)
+                        .WithOne()
+                        .HasForeignKey("Slowglow.Workshop.Jobs.BoardCard", "JobNumber")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Jobs.Job", b =>
                 {
                     b.HasOne("Slowglow.Workshop.Customers.Customer", "Customer")
@@ -275,8 +713,7 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.HasOne("Slowglow.Workshop.Units.DrawnSheet", "Sheet")
                         .WithMany()
                         .HasForeignKey("SheetId")
-                        .OnDelete(DeleteBehavior.Restrict)
-                        .IsRequired();
+                        .OnDelete(DeleteBehavior.Restrict);
 
                     b.OwnsOne("Slowglow.Workshop.Money.Amount", "Limit", b1 =>
                         {

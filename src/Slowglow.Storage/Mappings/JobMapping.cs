@@ -12,7 +12,7 @@ internal sealed class JobMapping : IEntityTypeConfiguration<Job>
         builder.HasKey(j => j.Number);
         builder.Property(j => j.Number).ValueGeneratedNever();
         builder.HasOne(j => j.Customer).WithMany().IsRequired().OnDelete(DeleteBehavior.Restrict);
-        builder.HasOne(j => j.Sheet).WithMany().IsRequired().OnDelete(DeleteBehavior.Restrict);
+        builder.HasOne(j => j.Sheet).WithMany().OnDelete(DeleteBehavior.Restrict);
         builder.HasMany(j => j.Timeline).WithOne().HasForeignKey(e => e.JobNumber).OnDelete(DeleteBehavior.Restrict);
         builder.ComplexProperty(
             j => j.Unit,

@@ -12,8 +12,9 @@ internal sealed class TimelineMapping : IEntityTypeConfiguration<TimelineEntry>
         builder.ToTable("timeline");
         builder.HasKey(e => new { e.JobNumber, e.Sequence });
         builder.Property(e => e.Sequence).ValueGeneratedNever();
+        builder.Property(e => e.By).HasColumnName("written_by").HasMaxLength(80);
         builder.Ignore(e => e.IsEvidence);
-        builder
+        var kinds = builder
             .HasDiscriminator<string>("kind")
             .HasValue<BookedIn>("booked in")
             .HasValue<ComplaintChanged>("complaint changed")
@@ -23,6 +24,37 @@ internal sealed class TimelineMapping : IEntityTypeConfiguration<TimelineEntry>
             .HasValue<ReadingWithdrawn>("reading withdrawn")
             .HasValue<StateChanged>("state changed")
             .HasValue<NoteWritten>("note written");
+        Papers(kinds);
+        Work(kinds);
         builder.Property("kind").HasMaxLength(40);
     }
+
+    private static void Papers(DiscriminatorBuilder<string> kinds) =>
+        kinds
+            .HasValue<CallNoted>("call noted")
+            .HasValue<QuoteGiven>("quote given")
+            .HasValue<QuoteAnswered>("quote answered")
+            .HasValue<LimitChanged>("limit changed")
+            .HasValue<PromiseChanged>("promise changed")
+            .HasValue<MoneyTaken>("money taken")
+            .HasValue<MoneyReturned>("money returned")
+            .HasValue<PaperIssued>("paper issued")
+            .HasValue<ReportWritten>("report written")
+            .HasValue<OwnerReminded>("owner reminded")
+            .HasValue<EntryStruck>("entry struck out");
+
+    private static void Work(DiscriminatorBuilder<string> kinds) =>
+        kinds
+            .HasValue<PartNeeded>("part needed")
+            .HasValue<PartsOrdered>("parts ordered")
+            .HasValue<OrderChased>("order chased")
+            .HasValue<PartsArrived>("parts arrived")
+            .HasValue<PartFitted>("part fitted")
+            .HasValue<TimerStarted>("timer started")
+            .HasValue<HoursWorked>("hours worked")
+            .HasValue<SafetyTested>("safety tested")
+            .HasValue<MarkedReady>("marked ready")
+            .HasValue<HandedOver>("handed over")
+            .HasValue<PhotoAdded>("photo added")
+            .HasValue<SheetAttached>("sheet attached");
 }

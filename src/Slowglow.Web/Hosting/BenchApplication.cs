@@ -46,6 +46,7 @@ internal static class BenchApplication
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(units);
         services.AddSingleton<JobNews>();
+        services.AddSingleton<JobLedger>();
         services.AddSingleton<TimelineWriter>();
         services.AddSingleton<OpenDemo>();
         services.AddSingleton<ListJobs>();

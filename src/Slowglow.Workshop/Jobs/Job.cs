@@ -12,15 +12,17 @@ public sealed class Job
     public required int Number { get; init; }
     public required Customer Customer { get; init; }
     public required UnitOnBench Unit { get; init; }
-    public required DrawnSheet Sheet { get; init; }
+
+    /// <summary>Null until one has been drawn and laid beside the job.</summary>
+    public DrawnSheet? Sheet { get; set; }
 
     /// <summary>When it came over the counter.</summary>
     public required DateTimeOffset BookedIn { get; init; }
 
-    /// <summary>When the customer was told that it would be ready; null when nothing was promised.</summary>
+    /// <summary>When the customer was told at the counter that it would be ready; null when nothing was promised.</summary>
     public DateTimeOffset? Promised { get; init; }
 
-    /// <summary>"Call me above": null when the customer set none.</summary>
+    /// <summary>"Call me above", as said at the counter: null when the customer set none.</summary>
     public Amount? Limit { get; init; }
 
     /// <summary>Everything that happened, oldest first. Only ever added to.</summary>

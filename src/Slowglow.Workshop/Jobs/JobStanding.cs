@@ -21,8 +21,11 @@ public sealed record JobStanding(
     private static readonly JobStanding Blank = new(JobState.BookedIn, "", [], null, [], 0, 0);
 
     /// <summary>Replays entries in the order of their sequence.</summary>
-    public static JobStanding After(IEnumerable<TimelineEntry> entries) =>
-        entries.OrderBy(e => e.Sequence).Aggregate(Blank, (standing, entry) => standing.Then(entry));
+    public static JobStanding After(IEnumerable<TimelineEntry> entries)
+    {
+        var all = entries.OrderBy(e => e.Sequence).ToList();
+        return all.Aggregate(Blank, (standing, entry) => standing.Then(entry)) with { State = StateRules.After(all) };
+    }
 
     private JobStanding Then(TimelineEntry entry)
     {
@@ -34,7 +37,6 @@ public sealed record JobStanding(
             SetupChosen chosen => this with { ChosenSetup = chosen.Setup },
             ReadingTaken taken => this with { Readings = [.. Readings, taken] },
             ReadingWithdrawn withdrawn => this with { Readings = [.. Readings.Where(r => r.Sequence != withdrawn.Reading)] },
-            StateChanged changed => this with { State = changed.State },
             _ => this,
         };
         return next with

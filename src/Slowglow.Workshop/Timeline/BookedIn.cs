@@ -6,6 +6,9 @@ public sealed class BookedIn : TimelineEntry
     /// <summary>In the customer's words.</summary>
     public required string Complaint { get; init; }
 
+    /// <summary>What else was noted at the counter; null on old cards.</summary>
+    public CounterNotes? Notes { get; init; }
+
     /// <inheritdoc/>
     public override bool IsEvidence => true;
 }

@@ -1,3 +1,5 @@
+using Slowglow.Workshop.Shop;
+
 namespace Slowglow.Workshop.Words;
 
 /// <summary>What the shop has settled once for all its benches.</summary>
@@ -7,4 +9,7 @@ public sealed class ShopSettings
     public int Id { get; init; } = 1;
 
     public TradeWords Words { get; set; }
+
+    /// <summary>Null until the owner has set any: <see cref="ExampleRules"/> hold meanwhile.</summary>
+    public ShopRules? Rules { get; set; }
 }

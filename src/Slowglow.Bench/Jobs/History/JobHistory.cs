@@ -18,14 +18,14 @@ internal static class JobHistory
     /// <summary>Null when there is no history, or when the job's technician has switched it off.</summary>
     public static async Task<PastJobs?> OfAsync(ShopDatabase database, Job job, Circuit circuit, CancellationToken cancel)
     {
-        if (IsOff(job.Timeline))
+        if (job.Sheet is not { } sheet || IsOff(job.Timeline))
         {
             return null;
         }
 
         var others = await database
             .Jobs.AsNoTracking()
-            .Where(j => j.Sheet.Id == job.Sheet.Id && j.Number != job.Number)
+            .Where(j => j.Sheet!.Id == sheet.Id && j.Number != job.Number)
             .Include(j => j.Timeline)
             .ToListAsync(cancel);
         return Of(others, circuit);

@@ -1,0 +1,34 @@
+using Microsoft.EntityFrameworkCore;
+using Slowglow.Storage;
+using Slowglow.Workshop.Jobs;
+
+namespace Slowglow.Bench.Counter;
+
+/// <summary>Looks through the job book: name, telephone, unit, serial, number of the job, words of a complaint, in any order.</summary>
+public sealed class SearchBook(IDbContextFactory<ShopDatabase> shop)
+{
+    private const int MostWords = 6;
+    private const int MostCustomers = 6;
+    private const int MostJobs = 40;
+
+    /// <summary>Everything in which each word occurs; nothing for an empty line.</summary>
+    public async Task<FoundInBook> RunAsync(string typed, CancellationToken cancel = default)
+    {
+        var words = SearchWords.Of(typed).Take(MostWords).ToList();
+        if (words.Count == 0)
+        {
+            return new([], []);
+        }
+
+        await using var database = await shop.CreateDbContextAsync(cancel);
+        var cards = words.Aggregate(database.Board.AsNoTracking(), (found, word) => found.Where(c => c.Words.Contains(word)));
+        var jobs = await cards
+            .OrderBy(c => c.WaitsFor == WaitsFor.Nothing ? 1 : 0)
+            .ThenByDescending(c => c.JobNumber)
+            .Take(MostJobs)
+            .ToListAsync(cancel);
+        var ids = jobs.Select(j => j.CustomerId).Distinct().Take(MostCustomers).ToList();
+        var owners = await database.Customers.AsNoTracking().Where(c => ids.Contains(c.Id)).ToListAsync(cancel);
+        return new([.. owners.OrderBy(c => ids.IndexOf(c.Id))], jobs);
+    }
+}

@@ -1,0 +1,85 @@
+using Slowglow.Bench.Jobs;
+using Slowglow.Documents;
+using Slowglow.Sheets;
+using Slowglow.Workshop.Jobs;
+using Slowglow.Workshop.Papers;
+
+namespace Slowglow.Bench.Papers;
+
+/// <summary>Draws the papers of a job as PDF.</summary>
+public sealed class PrintPaper(ReadJobFile read, TimeProvider clock)
+{
+    /// <param name="what">receipt, label, report, quote-11, invoice-3, credit-note-1.</param>
+    /// <param name="address">Address of the job's page, for the code on the label.</param>
+    public async Task<Parsed<PrintedPaper>> RunAsync(
+        int jobNumber,
+        string what,
+        string address,
+        CancellationToken cancel = default
+    )
+    {
+        var file = await read.RunAsync(jobNumber, cancel);
+        if (file.Value is null)
+        {
+            return new(null, file.Findings);
+        }
+
+        var pdf = Draw(file.Value, what, address);
+        return pdf is null
+            ? new(null, Said.Wrong($"Job {jobNumber} has no {what}.", "Write it first; the job's papers list what there is."))
+            : new(new($"job-{jobNumber}-{what}.pdf", pdf), []);
+    }
+
+    private byte[]? Draw(JobFile file, string what, string address)
+    {
+        var (name, number) = Split(what);
+        var customer = CustomerParty.Of(file.Job.Customer);
+        return name switch
+        {
+            "receipt" => ReceiptPdf.Draw(
+                file.Job,
+                file.Dealings,
+                customer,
+                file.Rules,
+                ShopDay.Of(file.Job.BookedIn, clock),
+                file.Promised is { } promised ? ShopDay.Of(promised, clock) : null
+            ),
+            "label" => LabelPdf.Draw(file.Job, address),
+            "report" when file.Dealings.Report is { } report => ReportPdf.Draw(
+                file.Job,
+                file.Dealings,
+                report,
+                customer,
+                file.Rules,
+                file.Today
+            ),
+            "quote" => Quote(file, customer, number),
+            "invoice" => Numbered(file, PaperKind.Invoice, number),
+            "credit-note" => Numbered(file, PaperKind.CreditNote, number),
+            _ => null,
+        };
+    }
+
+    private static byte[]? Quote(JobFile file, Party customer, int sequence)
+    {
+        if (file.Dealings.Quotes.FirstOrDefault(q => q.Sequence == sequence) is not { } given)
+        {
+            return null;
+        }
+
+        var limit = file.Dealings.Limit(file.Job.Limit);
+        var advice = QuoteAdvice.On(given.Quote, limit, file.Dealings.Notes?.Worth, file.Rules.WorthPercent);
+        return QuotePdf.Draw(given.Quote, file.Rules.Party, customer, file.Job.Number, file.Job.Unit.Title, [.. advice]);
+    }
+
+    private static byte[]? Numbered(JobFile file, PaperKind kind, int number) =>
+        file.Papers.FirstOrDefault(p => p.Kind == kind && p.Number == number) is { } paper ? InvoicePdf.Draw(paper) : null;
+
+    private static (string Name, int Number) Split(string what)
+    {
+        var dash = what.LastIndexOf('-');
+        return dash > 0 && int.TryParse(what[(dash + 1)..], System.Globalization.CultureInfo.InvariantCulture, out var number)
+            ? (what[..dash], number)
+            : (what, 0);
+    }
+}

@@ -1,0 +1,58 @@
+using Slowglow.Documents.Drawing;
+using Slowglow.Documents.Words;
+using Slowglow.Workshop.Papers;
+
+namespace Slowglow.Documents.Pieces;
+
+/// <summary>Head of every paper: the shop, what paper it is, whose.</summary>
+internal static class Letterhead
+{
+    public static void Draw(
+        Flow flow,
+        Party shop,
+        string title,
+        DateOnly day,
+        Party customer,
+        IReadOnlyList<(string Name, string Value)> facts
+    )
+    {
+        var half = flow.Width / 2;
+        flow.Beside(
+            () => flow.Text(title, Face.Title, Face.Glow, 0, half),
+            () =>
+            {
+                flow.Text(shop.Name, Face.Bold, null, half + 40, half - 40);
+                flow.Text(Contact(shop), Face.Small, Face.Faint, half + 40, half - 40);
+            }
+        );
+        flow.Space(14);
+        flow.Beside(
+            () =>
+            {
+                flow.Text("FOR", Face.Label, Face.Faint, 0, half);
+                flow.Text(customer.Name, Face.Bold, null, 0, half);
+                flow.Text(Contact(customer), null, null, 0, half);
+            },
+            () => Facts(flow, [("Date", PaperWords.Day(day)), .. facts], half + 40)
+        );
+        flow.Space(8);
+    }
+
+    /// <summary>Names and values under each other.</summary>
+    public static void Facts(Flow flow, IReadOnlyList<(string Name, string Value)> facts, double left)
+    {
+        foreach (var (name, value) in facts.Where(f => f.Value.Length > 0))
+        {
+            flow.Beside(
+                () => flow.Text(name, Face.Small, Face.Faint, left, 80),
+                () => flow.Text(value, null, null, left + 84, flow.Width - left - 84)
+            );
+        }
+    }
+
+    private static string Contact(Party party)
+    {
+        var tax = party.TaxNumber.Length > 0 ? "Tax no. " + party.TaxNumber : "";
+        return string.Join('\n', new[] { party.Address, party.Contact, tax }.Where(t => t.Length > 0));
+    }
+}

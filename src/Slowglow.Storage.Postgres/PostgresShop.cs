@@ -1,0 +1,26 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Slowglow.Storage.Postgres;
+
+/// <summary>The shop's records in a PostgreSQL database, for several benches at once.</summary>
+public sealed class PostgresShop : IShopStore
+{
+    private readonly DbContextOptions<ShopDatabase> options;
+
+    /// <param name="connection">Connection string: <c>Host=...;Database=...;Username=...</c>.</param>
+    public PostgresShop(string connection) =>
+        options = new DbContextOptionsBuilder<ShopDatabase>()
+            .UseNpgsql(connection, postgres => postgres.MigrationsAssembly(typeof(PostgresShop).Assembly.GetName().Name))
+            .Options;
+
+    /// <inheritdoc/>
+    public ShopDatabase CreateDbContext() => new(options);
+
+    /// <summary>Makes the tables, or brings older ones up to this program. The database itself has to be there.</summary>
+    public async Task PrepareAsync(CancellationToken cancel = default)
+    {
+        await using var database = CreateDbContext();
+        await database.Database.MigrateAsync(cancel);
+        await BoardUpkeep.RunAsync(database, cancel);
+    }
+}

@@ -1,0 +1,10 @@
+namespace Slowglow.Workshop.Accounts;
+
+public enum PaidBy
+{
+    Cash,
+    Card,
+    Transfer,
+    Cheque,
+    Other,
+}

@@ -1,0 +1,77 @@
+using Slowglow.Workshop.Money;
+using Slowglow.Workshop.Safety;
+
+namespace Slowglow.Workshop.Shop;
+
+/// <summary>Looks the shop's rules over before they hold.</summary>
+public static class RulesCheck
+{
+    public static IReadOnlyList<Objection> Look(ShopRules rules) => [.. Papers(rules), .. Figures(rules), .. Waiting(rules)];
+
+    private static IEnumerable<Objection> Papers(ShopRules rules)
+    {
+        if (string.IsNullOrWhiteSpace(rules.Party.Name))
+        {
+            yield return new("The shop has no name.", "As it stands on its papers.");
+        }
+
+        if (!Currencies.IsCode(rules.Currency))
+        {
+            yield return new($"\"{rules.Currency}\" is no currency.", "Three capitals: EUR, GBP, USD.");
+        }
+
+        if (rules.Taxes.Names.All(n => n != rules.UsualTax))
+        {
+            yield return new($"The usual tax \"{rules.UsualTax}\" is not in the table.", "Name one of its rates.");
+        }
+
+        if (!SafetySets.Names.Contains(rules.SafetySet))
+        {
+            yield return new("The safety test set is not known.", string.Join("; ", SafetySets.Names));
+        }
+    }
+
+    private static IEnumerable<Objection> Figures(ShopRules rules)
+    {
+        if (rules.Taxes.Rates.Any(r => r.Percent is < 0 or > 100 || string.IsNullOrWhiteSpace(r.Name)))
+        {
+            yield return new("A tax rate has no name or is not 0 to 100 %.", "standard 20 from 2026-01-01");
+        }
+
+        if (rules.Labour.Count == 0 || rules.Labour.Any(l => l.PerHour < 0 || string.IsNullOrWhiteSpace(l.Name)))
+        {
+            yield return new("A labour rate has no name or is below 0.", "bench 60");
+        }
+
+        if (rules.Hours.Step is < 1 or > 60 || rules.Hours.Least is < 0 or > 480)
+        {
+            yield return new("Labour is charged in steps of 1 to 60 minutes, 0 to 480 at least.", "15 and 30");
+        }
+
+        if (
+            rules.BenchFee < 0
+            || rules.Markup.Least < 0
+            || rules.Markup.Steps.Any(s => s.Percent < 0)
+            || rules.Storage.PerDay < 0
+        )
+        {
+            yield return new("A fee or a mark-up is below 0.", "0 or more");
+        }
+    }
+
+    private static IEnumerable<Objection> Waiting(ShopRules rules)
+    {
+        if (rules.WorthPercent is < 1 or > 1000 || rules.QuoteDays is < 1 or > 365 || rules.PayDays is < 0 or > 365)
+        {
+            yield return new(
+                "The share of the worth, or the days of a quote or an invoice, cannot be.",
+                "60 %, 30 days, 14 days"
+            );
+        }
+
+        if (rules.WarrantyMonths is < 0 or > 120 || rules.BackupsKept is < 0 or > 365)
+        {
+            yield return new("Warranty is 0 to 120 months; 0 to 365 backups are kept.", "6 and 7");
+        }
+    }
+}

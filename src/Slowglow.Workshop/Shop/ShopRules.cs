@@ -1,0 +1,42 @@
+using Slowglow.Workshop.Collecting;
+using Slowglow.Workshop.Labour;
+using Slowglow.Workshop.Papers;
+using Slowglow.Workshop.Pricing;
+
+namespace Slowglow.Workshop.Shop;
+
+/// <summary>What the owner has settled: who the shop is, how it charges, what it promises.</summary>
+/// <param name="Party">Name, address and tax number for the head of every paper.</param>
+/// <param name="WorthPercent">A repair above this share of what the unit is worth is called not worth it.</param>
+/// <param name="QuoteDays">How long a quote can be accepted.</param>
+/// <param name="PayDays">Days to pay an invoice in.</param>
+/// <param name="SafetySet">Name of the test set by region.</param>
+/// <param name="CounterTerms">Printed on the receipt.</param>
+/// <param name="InvoiceTerms">Printed on invoices.</param>
+/// <param name="BackupsKept">Nightly backups kept; 0 = none are made.</param>
+/// <param name="People">Names of those who work here; empty where the shop is one person.</param>
+/// <param name="AreExamples">True until the owner has set figures of their own: papers then say so.</param>
+public sealed record ShopRules(
+    Party Party,
+    PricingRule Pricing,
+    TaxTable Taxes,
+    string UsualTax,
+    IReadOnlyList<LabourRate> Labour,
+    HoursRule Hours,
+    MarkupRule Markup,
+    decimal BenchFee,
+    int WarrantyMonths,
+    decimal WorthPercent,
+    int QuoteDays,
+    int PayDays,
+    StorageRule Storage,
+    string SafetySet,
+    string CounterTerms,
+    string InvoiceTerms,
+    int BackupsKept,
+    IReadOnlyList<string> People,
+    bool AreExamples
+)
+{
+    public string Currency => Pricing.Currency;
+}

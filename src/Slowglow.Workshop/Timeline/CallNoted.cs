@@ -1,0 +1,4 @@
+namespace Slowglow.Workshop.Timeline;
+
+/// <summary>Somebody was spoken with.</summary>
+public sealed class CallNoted : EntryWith<Call>;

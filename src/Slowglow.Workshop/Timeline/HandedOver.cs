@@ -1,0 +1,4 @@
+namespace Slowglow.Workshop.Timeline;
+
+/// <summary>The unit went home.</summary>
+public sealed class HandedOver : EntryWith<Handover>;

@@ -1,0 +1,4 @@
+namespace Slowglow.Workshop.Timeline;
+
+/// <summary>The customer paid something.</summary>
+public sealed class MoneyTaken : EntryWith<Accounts.Payment>;

@@ -1,0 +1,4 @@
+namespace Slowglow.Workshop.Timeline;
+
+/// <summary>A part will be wanted.</summary>
+public sealed class PartNeeded : EntryWith<Orders.NeededPart>;

@@ -20,18 +20,20 @@ stop() {
   finish
 }
 
-# A browser for the page tests, and the reference solver that circuits are compared with.
+# A browser for the page tests, the reference solver that circuits are compared with, and a database server for the storage tests.
 have_browser() { command -v chromium >/dev/null || command -v chromium-browser >/dev/null || command -v google-chrome >/dev/null; }
+have_postgres() { ls /usr/lib/postgresql/*/bin/initdb >/dev/null 2>&1; }
 have_solver() { ldconfig -p 2>/dev/null | grep -q 'libngspice\.so\.0'; }
 
 install_missing() {
   local wanted=()
   have_browser || wanted+=(chromium)
   have_solver || wanted+=(libngspice0)
+  have_postgres || wanted+=(postgresql)
   [ "${#wanted[@]}" -eq 0 ] && return 0
   if ! command -v apt-get >/dev/null; then
-    echo "Missing: ${wanted[*]}. This script installs them on Debian only; on another system install Chromium and the" >&2
-    echo "shared library libngspice.so.0 by its own means, then run it again." >&2
+    echo "Missing: ${wanted[*]}. This script installs them on Debian only; on another system install Chromium, PostgreSQL and" >&2
+    echo "the shared library libngspice.so.0 by its own means, then run it again." >&2
     return 1
   fi
   local as_root=()

@@ -59,6 +59,27 @@ public static class CommandLine
             .WithData(streams)
             .WithDescription("Serve the bench page: jobs, readings, suspects, what to measure next.")
             .WithExample("bench");
+        ConfigureKeeping(config, streams);
+    }
+
+    /// <summary>Commands that keep the shop's records safe.</summary>
+    private static void ConfigureKeeping(IConfigurator config, Streams streams)
+    {
+        config
+            .AddCommand<BackupCommand>("backup")
+            .WithData(streams)
+            .WithDescription("Copy the whole shop into one file, while it is in use, and read the copy again.")
+            .WithExample("backup", "shop-monday.backup");
+        config
+            .AddCommand<RestoreCommand>("restore")
+            .WithData(streams)
+            .WithDescription("Put a backup in the place of the shop; what stood there is kept beside it.")
+            .WithExample("restore", "shop-monday.backup");
+        config
+            .AddCommand<ExportCommand>("export")
+            .WithData(streams)
+            .WithDescription("Write everything as JSON, and papers and money as tables for an accountant.")
+            .WithExample("export", "for-the-accountant");
     }
 
     /// <summary>Commands about the supply: power-up, what is stored, what parts stand, what killed one, what replaces it.</summary>

@@ -45,6 +45,7 @@ internal sealed class BenchCommand : AsyncCommand<BenchSettings>
         {
             Url = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{settings.Port}"),
             DatabasePath = settings.Data,
+            PostgresConnection = settings.Postgres,
             OpenBrowser = !settings.NoBrowser && streams.OutIsTerminal,
         };
         return settings.What is { } what ? Open(what, options) : options;

@@ -24,6 +24,10 @@ internal sealed class BenchSettings : CommandSettings
     [Description("The shop's file; it is made when it is not there. Default: in your own data folder.")]
     public string? Data { get; init; }
 
+    [CommandOption("--postgres <CONNECTION>")]
+    [Description("Keep the shop in a PostgreSQL database instead: \"Host=...;Database=...;Username=...\".")]
+    public string? Postgres { get; init; }
+
     [CommandOption("--no-browser")]
     [Description("Only serve the page; do not open it.")]
     public bool NoBrowser { get; init; }

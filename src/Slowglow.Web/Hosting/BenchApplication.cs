@@ -5,7 +5,10 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using Slowglow.Bench.Counter;
 using Slowglow.Bench.Jobs;
+using Slowglow.Bench.Keeping;
+using Slowglow.Bench.Papers;
 using Slowglow.Storage;
 using Slowglow.Storage.Sqlite;
 using Slowglow.Web.Desks;
@@ -17,17 +20,23 @@ namespace Slowglow.Web.Hosting;
 /// <summary>Puts the application together.</summary>
 internal static class BenchApplication
 {
-    public static WebApplication Build(BenchOptions options, Uri url, SqliteShop shop, string logPath)
+    public static WebApplication Build(BenchOptions options, Uri url, IShopStore shop, string dataPath)
     {
         // The content root is the program's own folder: the working folder may be any.
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseUrls(url.GetLeftPart(UriPartial.Authority));
         builder.Logging.ClearProviders();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        builder.Logging.AddProvider(new TroubleLogProvider(logPath, TimeProvider.System));
+        builder.Logging.AddProvider(new TroubleLogProvider(Path.ChangeExtension(dataPath, ".log"), TimeProvider.System));
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost", "[::1]"]);
         builder.Services.AddSingleton(options);
+        AddPapers(builder.Services);
+        if (shop is SqliteShop)
+        {
+            AddKeeping(builder.Services, dataPath);
+        }
+
         AddUseCases(builder.Services, shop, options.Units ?? new BenchUnits());
 
         var app = builder.Build();
@@ -36,11 +45,12 @@ internal static class BenchApplication
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         EmbeddedAssets.Map(app);
+        PaperRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }
 
-    private static void AddUseCases(IServiceCollection services, SqliteShop shop, BenchUnits units)
+    private static void AddUseCases(IServiceCollection services, IShopStore shop, BenchUnits units)
     {
         services.AddSingleton<IDbContextFactory<ShopDatabase>>(shop);
         services.AddSingleton(TimeProvider.System);
@@ -64,6 +74,31 @@ internal static class BenchApplication
         services.AddSingleton<ShopWords>();
         services.AddSingleton<SupplyAnswers>();
         services.AddSingleton<TakeStepReading>();
+    }
+
+    private static void AddPapers(IServiceCollection services)
+    {
+        services.AddSingleton<EnterOnTimeline>();
+        services.AddSingleton<BookIn>();
+        services.AddSingleton<SearchBook>();
+        services.AddSingleton<ReadBoard>();
+        services.AddSingleton<ReadCustomer>();
+        services.AddSingleton<ReadJobFile>();
+        services.AddSingleton<GiveQuote>();
+        services.AddSingleton<IssueInvoice>();
+        services.AddSingleton<CreditInvoice>();
+        services.AddSingleton<StopTimer>();
+        services.AddSingleton<PrintPaper>();
+        services.AddSingleton<ChangeRules>();
+    }
+
+    private static void AddKeeping(IServiceCollection services, string dataPath)
+    {
+        services.AddSingleton<IShopCopies>(new SqliteCopies(dataPath));
+        services.AddSingleton(new BackupFolder(Path.Combine(Path.GetDirectoryName(dataPath)!, "backups")));
+        services.AddSingleton<BackupShop>();
+        services.AddSingleton<NightlyBackups>();
+        services.AddHostedService<NightWork>();
     }
 
     /// <summary>Nothing from outside may run in the page, and no other page may frame it.</summary>

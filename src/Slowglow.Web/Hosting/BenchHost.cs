@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Data.Sqlite;
@@ -6,6 +7,8 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Slowglow.Bench.Jobs;
 using Slowglow.Sheets;
+using Slowglow.Storage;
+using Slowglow.Storage.Postgres;
 using Slowglow.Storage.Sqlite;
 using Slowglow.Web.Desks;
 
@@ -45,13 +48,15 @@ public static class BenchHost
         }
 
         var path = Path.GetFullPath(options.DatabasePath ?? BenchOptions.DefaultDatabasePath);
-        var shop = await OpenShopAsync(path, cancel);
+        var shop = options.PostgresConnection is { } connection
+            ? await OpenServerAsync(connection, cancel)
+            : await OpenShopAsync(path, cancel);
         if (shop.Value is null)
         {
             return new(null, shop.Findings);
         }
 
-        var app = BenchApplication.Build(options, url, shop.Value, Path.ChangeExtension(path, ".log"));
+        var app = BenchApplication.Build(options, url, shop.Value, path);
         var demo = await app.Services.GetRequiredService<OpenDemo>().RunAsync(options.DemoFolders, cancel);
         return await ListenAsync(app, options, demo.Findings, cancel);
     }
@@ -89,7 +94,7 @@ public static class BenchHost
         return new(app, findings);
     }
 
-    private static async Task<Parsed<SqliteShop>> OpenShopAsync(string path, CancellationToken cancel)
+    private static async Task<Parsed<IShopStore>> OpenShopAsync(string path, CancellationToken cancel)
     {
         try
         {
@@ -111,6 +116,21 @@ public static class BenchHost
                     ),
                 ]
             );
+        }
+    }
+
+    private static async Task<Parsed<IShopStore>> OpenServerAsync(string connection, CancellationToken cancel)
+    {
+        try
+        {
+            var shop = new PostgresShop(connection);
+            await shop.PrepareAsync(cancel);
+            return new(shop, []);
+        }
+        catch (Exception e) when (e is DbException or ArgumentException or DbUpdateException or InvalidOperationException)
+        {
+            const string remedy = "Host=...;Database=...;Username=...: a database that is there, on a server that runs.";
+            return new(null, [new(Severity.Error, Place.None, "The PostgreSQL database cannot be opened.", remedy)]);
         }
     }
 

@@ -11,6 +11,9 @@ public sealed record BenchOptions
     /// <summary>Path of the shop's file; null = <see cref="DefaultDatabasePath"/>.</summary>
     public string? DatabasePath { get; init; }
 
+    /// <summary>Connection string of a PostgreSQL database, for several benches; null = the file.</summary>
+    public string? PostgresConnection { get; init; }
+
     /// <summary>Number of the job that the first page opens on; null = the first on the bench.</summary>
     public int? Job { get; init; }
 

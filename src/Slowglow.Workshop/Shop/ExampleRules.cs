@@ -12,7 +12,12 @@ public static class ExampleRules
 
     public static ShopRules Rules { get; } =
         new(
-            new Party("Example Bench", "1 Invented Lane\nNowhere", "000 000 000", ""),
+            new Party(
+                "Example Bench",
+                "1 Invented Lane, Nowhere\nRates and fees are examples: the shop has not set its own.",
+                "000 000 000",
+                ""
+            ),
             new PricingRule("EUR", false, TaxRounding.PerDocument),
             new TaxTable([new("standard", 20, Ever), new("reduced", 10, Ever), new("none", 0, Ever)]),
             "standard",

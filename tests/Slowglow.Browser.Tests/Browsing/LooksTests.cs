@@ -19,10 +19,10 @@ public sealed class LooksTests(Chromium chromium)
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
         await LookAsync(person, $"bench-{width}-{scheme}");
-        foreach (var page in new[] { "jobs", "settings" })
+        foreach (var page in new[] { "jobs", "settings", "board", "book-in", "job/1001/papers" })
         {
             await person.GoAsync($"{bench.Url}/{page}");
-            await LookAsync(person, $"{page}-{width}-{scheme}");
+            await LookAsync(person, $"{page.Replace('/', '-')}-{width}-{scheme}");
         }
     }
 
@@ -31,6 +31,10 @@ public sealed class LooksTests(Chromium chromium)
     [InlineData("", ColorScheme.Dark)]
     [InlineData("/jobs", ColorScheme.Light)]
     [InlineData("/settings", ColorScheme.Light)]
+    [InlineData("/board", ColorScheme.Light)]
+    [InlineData("/book-in", ColorScheme.Dark)]
+    [InlineData("/job/1001/papers", ColorScheme.Light)]
+    [InlineData("/job/1001/papers", ColorScheme.Dark)]
     [InlineData("/job/9999", ColorScheme.Light)]
     [InlineData("/no-such-page", ColorScheme.Light)]
     public async Task Page_is_free_of_accessibility_faults(string path, ColorScheme scheme)

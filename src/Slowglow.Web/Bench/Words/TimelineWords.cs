@@ -17,7 +17,7 @@ public static class TimelineWords
             ReadingTaken => "Reading taken",
             ReadingWithdrawn => "Reading withdrawn",
             StateChanged => "State changed",
-            _ => "Note",
+            _ => DealingsWords.Kind(entry) ?? "Note",
         };
 
     /// <summary>What it said.</summary>
@@ -34,6 +34,6 @@ public static class TimelineWords
                 ?? "",
             StateChanged changed => JobStateWords.Say(changed.State),
             NoteWritten note => note.Text,
-            _ => "",
+            _ => DealingsWords.Say(entry) ?? "",
         };
 }

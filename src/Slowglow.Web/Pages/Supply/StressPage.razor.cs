@@ -18,7 +18,7 @@ public sealed partial class StressPage
 
     private async Task TryAsync()
     {
-        var (words, text) = (typed.Trim(), Job!.Job.Sheet.Text);
+        var (words, text) = (typed.Trim(), Job!.Job.Sheet!.Text);
         var answer = await WorkOutAsync(
             "what the other part does",
             $"replace {words}",

@@ -1,0 +1,112 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Slowglow.Bench.Jobs;
+using Slowglow.Sheets;
+using Slowglow.Storage;
+using Slowglow.Storage.Mappings;
+using Slowglow.Workshop.Timeline;
+
+namespace Slowglow.Bench.Keeping;
+
+/// <summary>Writes everything as files that other programs read: JSON of all records, and tables for an accountant.</summary>
+public sealed class ExportShop(IDbContextFactory<ShopDatabase> shop, TimeProvider clock)
+{
+    /// <param name="folder">Made when it is not there; files of the same names are written anew.</param>
+    /// <returns>The files written.</returns>
+    public async Task<Parsed<IReadOnlyList<string>>> RunAsync(string folder, CancellationToken cancel = default)
+    {
+        try
+        {
+            var full = Directory.CreateDirectory(folder).FullName;
+            await using var database = await shop.CreateDbContextAsync(cancel);
+            List<string> files = [Path.Combine(full, "shop.json")];
+            await using (var stream = File.Create(files[0]))
+            {
+                await JsonAsync(database, stream, cancel);
+            }
+
+            foreach (var (name, text) in await AccountTables.WriteAsync(database, clock, cancel))
+            {
+                files.Add(Path.Combine(full, name));
+                await File.WriteAllTextAsync(files[^1], text, cancel);
+            }
+
+            return new(files, []);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return new(
+                null,
+                Said.Wrong($"Nothing could be written to {folder}.", "A folder that may be written to, on a disk with room.")
+            );
+        }
+    }
+
+    private static async Task JsonAsync(ShopDatabase database, Stream stream, CancellationToken cancel)
+    {
+        await using var json = new Utf8JsonWriter(
+            stream,
+            new JsonWriterOptions { Indented = true, Encoder = JsonText.Options.Encoder }
+        );
+        json.WriteStartObject();
+        Write(json, "settings", await database.Settings.AsNoTracking().ToListAsync(cancel));
+        Write(json, "customers", await database.Customers.AsNoTracking().OrderBy(c => c.Id).ToListAsync(cancel));
+        Write(json, "sheets", await database.Sheets.AsNoTracking().OrderBy(s => s.Id).ToListAsync(cancel));
+        json.WriteStartArray("jobs");
+        var jobs = database
+            .Jobs.AsNoTracking()
+            .Include(j => j.Customer)
+            .Include(j => j.Sheet)
+            .Include(j => j.Timeline)
+            .OrderBy(j => j.Number);
+        await foreach (var job in jobs.AsAsyncEnumerable().WithCancellation(cancel))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("number", job.Number);
+            json.WriteNumber("customer", job.Customer.Id);
+            if (job.Sheet is { } sheet)
+            {
+                json.WriteNumber("sheet", sheet.Id);
+            }
+
+            Write(json, "unit", job.Unit);
+            Write(json, "bookedIn", job.BookedIn);
+            Write(json, "promised", job.Promised);
+            Write(json, "limit", job.Limit);
+            Timeline(json, job.Timeline);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        Write(
+            json,
+            "papers",
+            (await database.Papers.AsNoTracking().OrderBy(p => p.Kind).ThenBy(p => p.Number).ToListAsync(cancel)).Select(p =>
+                p.Paper
+            )
+        );
+        json.WriteEndObject();
+    }
+
+    private static void Timeline(Utf8JsonWriter json, IEnumerable<TimelineEntry> timeline)
+    {
+        json.WriteStartArray("timeline");
+        foreach (var entry in timeline.OrderBy(e => e.Sequence))
+        {
+            json.WriteStartObject();
+            json.WriteString("kind", entry.GetType().Name);
+            Write(json, "entry", entry, entry.GetType());
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Write<T>(Utf8JsonWriter json, string name, T value) => Write(json, name, value, typeof(T));
+
+    private static void Write(Utf8JsonWriter json, string name, object? value, Type type)
+    {
+        json.WritePropertyName(name);
+        JsonSerializer.Serialize(json, value, type, JsonText.Options);
+    }
+}

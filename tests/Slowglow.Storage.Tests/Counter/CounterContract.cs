@@ -1,0 +1,261 @@
+using Microsoft.EntityFrameworkCore;
+using Slowglow.Bench.Counter;
+using Slowglow.Bench.Papers;
+using Slowglow.Workshop.Jobs;
+using Slowglow.Workshop.Papers;
+using Slowglow.Workshop.Safety;
+using Slowglow.Workshop.Timeline;
+
+namespace Slowglow.Storage.Tests.Counter;
+
+/// <summary>A job from the counter to the counter, on every kind of database.</summary>
+public abstract class CounterContract
+{
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
+    protected abstract Task<IShopUnderTest> StartAsync();
+
+    [Fact]
+    public async Task Job_goes_from_booking_in_to_collected_and_paid()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync(ShopFloor.Booking with { Deposit = new(50, "EUR") });
+        await floor.DoAsync(job, new CallNoted { What = new(Way.Telephone, "Ada", "asked what happened") });
+        Assert.Empty(
+            (await new GiveQuote(floor.Ledger).RunAsync(job, [("repair", [ShopFloor.Line(100)])], "", cancel: Cancel)).Findings
+        );
+        var quote = Assert.Single((await floor.FileAsync(job)).Dealings.Quotes);
+        Assert.Equal(JobState.AwaitingCustomer, (await floor.FileAsync(job)).Standing.State);
+        await floor.DoAsync(job, new QuoteAnswered { What = new(quote.Sequence, "repair", "Ada", Way.Mail, "yes") });
+        await floor.DoAsync(
+            job,
+            new PartsOrdered { What = new("Iron", "EUR", 1, 5, [new("choke", 1, 20)], floor.Today, "", true) }
+        );
+        Assert.Equal(WaitsFor.Parts, Assert.Single(await new ReadBoard(under.Shop).RunAsync(Cancel)).WaitsFor);
+        var order = Assert.Single((await floor.FileAsync(job)).Dealings.Orders);
+        await floor.DoAsync(job, new PartsArrived { What = new(order.Sequence, [1]) });
+
+        Assert.Contains(
+            "no safety test",
+            Only(await floor.EnterAsync(job, new MarkedReady { What = new("", "shelf") })),
+            StringComparison.Ordinal
+        );
+        await floor.DoAsync(job, Tested(floor, 0.5));
+        Assert.Contains(
+            "earth bond",
+            Only(await floor.EnterAsync(job, new MarkedReady { What = new("", "shelf") })),
+            StringComparison.Ordinal
+        );
+        await floor.DoAsync(job, Tested(floor, 0.1));
+        await floor.DoAsync(job, new ReportWritten { What = new("choke open", "no smoothing", "new choke", "", [], 6) });
+        Assert.Empty(
+            (
+                await new IssueInvoice(floor.Ledger).RunAsync(
+                    job,
+                    Proposal.For((await floor.FileAsync(job)).Dealings, (await floor.FileAsync(job)).Rules),
+                    cancel: Cancel
+                )
+            ).Findings
+        );
+        await floor.DoAsync(job, new MarkedReady { What = new("", "shelf") });
+        await floor.DoAsync(job, new MoneyTaken { What = floor.Pay(70) });
+        await floor.DoAsync(job, new HandedOver { What = new("Ada", "lead", floor.Today.AddMonths(6)) });
+
+        var file = await floor.FileAsync(job);
+        Assert.Equal((120m, 120m, 0m), (file.Account.Invoiced.Figure, file.Account.Paid.Figure, file.Account.Balance.Figure));
+        Assert.Equal(70m, Assert.Single(file.Papers).ToPay.Figure);
+        Assert.Empty(await new ReadBoard(under.Shop).RunAsync(Cancel));
+
+        var again = await floor.BookAsync();
+        var comeback = (await floor.FileAsync(again)).UnderWarranty;
+        Assert.Equal((job, "choke open"), (comeback!.Number, comeback.Found));
+    }
+
+    [Theory]
+    [InlineData("fenwick")]
+    [InlineData("FENWICK tern")]
+    [InlineData("020 7946 0123")]
+    [InlineData("7946-0123")]
+    [InlineData("hp-0417")]
+    [InlineData("volume down")]
+    [InlineData("1001")]
+    [InlineData("٧٩٤٦")]
+    public async Task One_box_finds_a_job_by_whatever_is_known(string typed)
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync();
+        await floor.BookAsync(
+            ShopFloor.Booking with
+            {
+                Name = "Somebody",
+                Phone = "1",
+                Maker = "Other",
+                Model = "Box",
+                Serial = "",
+                Complaint = "dead",
+            }
+        );
+
+        var found = await new SearchBook(under.Shop).RunAsync(typed, Cancel);
+
+        Assert.Equal(job, Assert.Single(found.Jobs).JobNumber);
+        Assert.Equal("Ada Fenwick", Assert.Single(found.Customers).Name);
+    }
+
+    [Fact]
+    public async Task Booking_with_everything_wrong_is_told_everything_and_nothing_is_stored()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var wrong = ShopFloor.Booking with
+        {
+            Name = " ",
+            Complaint = new string('x', 100_000),
+            MainsVolts = 2,
+            Limit = new(-5, "EUR"),
+            Promised = floor.Today.AddDays(-1),
+        };
+
+        var booked = await new BookIn(under.Shop, TimeProvider.System, floor.News).RunAsync(wrong, cancel: Cancel);
+
+        Assert.Equal(5, booked.Findings.Count);
+        await using var database = under.Shop.CreateDbContext();
+        Assert.False(await database.Jobs.AnyAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task Telephone_and_name_of_any_script_are_kept_and_found()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync(ShopFloor.Booking with { Name = "Ζωή Ŝarlot 李", Phone = "٠٢٠ ٧٩٤٦ ٩٩٩" });
+
+        Assert.Equal("٠٢٠ ٧٩٤٦ ٩٩٩", (await floor.FileAsync(job)).Job.Customer.Contact);
+        foreach (var typed in new[] { "ζωή", "李", "7946 999" })
+        {
+            Assert.Single((await new SearchBook(under.Shop).RunAsync(typed, Cancel)).Jobs);
+        }
+    }
+
+    [Fact]
+    public async Task Two_benches_at_one_job_lose_nothing_and_say_who_did_what()
+    {
+        await using var under = await StartAsync();
+        var job = await new ShopFloor(under.Shop).BookAsync();
+        var benches = new[] { ("Bea", under.Shop), ("Cy", under.Reopened()) };
+
+        await Task.WhenAll(
+            benches.Select(b =>
+                Task.Run(
+                    async () =>
+                    {
+                        var floor = new ShopFloor(b.Item2);
+                        for (var n = 0; n < 20; n++)
+                        {
+                            Assert.Empty(
+                                (await floor.EnterAsync(job, new NoteWritten { Text = $"{b.Item1} {n}" }, b.Item1)).Findings
+                            );
+                        }
+                    },
+                    Cancel
+                )
+            )
+        );
+
+        var timeline = (await new ShopFloor(under.Shop).FileAsync(job)).Job.Timeline.OrderBy(e => e.Sequence).ToList();
+        Assert.Equal(Enumerable.Range(1, 41), timeline.Select(e => e.Sequence));
+        foreach (var (who, _) in benches)
+        {
+            var own = timeline.OfType<NoteWritten>().Where(n => n.By == who).Select(n => n.Text);
+            Assert.Equal(Enumerable.Range(0, 20).Select(n => $"{who} {n}"), own);
+        }
+    }
+
+    [Fact]
+    public async Task Invoices_issued_at_once_on_many_jobs_are_numbered_without_gaps()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        int[] jobs = [await floor.BookAsync(), await floor.BookAsync(), await floor.BookAsync()];
+
+        await Task.WhenAll(
+            jobs.Select(job =>
+                Task.Run(
+                    async () =>
+                    {
+                        for (var n = 0; n < 5; n++)
+                        {
+                            var issued = await new IssueInvoice(new ShopFloor(under.Shop).Ledger).RunAsync(
+                                job,
+                                [ShopFloor.Line(10 + n)],
+                                cancel: Cancel
+                            );
+                            Assert.Empty(issued.Findings);
+                        }
+                    },
+                    Cancel
+                )
+            )
+        );
+
+        await using var database = under.Shop.CreateDbContext();
+        Assert.Equal(Enumerable.Range(1, 15), await database.Papers.Select(p => p.Number).OrderBy(n => n).ToListAsync(Cancel));
+        Assert.Equal(15, await database.Timeline.OfType<PaperIssued>().CountAsync(Cancel));
+    }
+
+    [Fact]
+    public async Task Refused_invoice_takes_no_number()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync();
+        var issue = new IssueInvoice(floor.Ledger);
+
+        Assert.NotEmpty((await issue.RunAsync(job, [ShopFloor.Line(-1)], cancel: Cancel)).Findings);
+        Assert.NotEmpty((await issue.RunAsync(9, [ShopFloor.Line(1)], cancel: Cancel)).Findings);
+        Assert.Equal(
+            1,
+            Assert.IsType<PaperIssued>((await issue.RunAsync(job, [ShopFloor.Line(1)], cancel: Cancel)).Value).What.Number
+        );
+    }
+
+    /// <summary>100.00 + 20.00 tax; 40.00 of it back with 8.00 tax; the rest, 60.00 with 12.00.</summary>
+    [Fact]
+    public async Task Invoice_is_credited_in_parts_and_no_further()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync();
+        await new IssueInvoice(floor.Ledger).RunAsync(job, [ShopFloor.Line(100)], cancel: Cancel);
+        var credit = new CreditInvoice(floor.Ledger);
+
+        Assert.Contains("reason", Only(await credit.RunAsync(job, 1, null, " ", cancel: Cancel)), StringComparison.Ordinal);
+        Assert.Empty((await credit.RunAsync(job, 1, [new(0, 40)], "goodwill", cancel: Cancel)).Findings);
+        Assert.Empty((await credit.RunAsync(job, 1, null, "the rest", cancel: Cancel)).Findings);
+        Assert.NotEmpty((await credit.RunAsync(job, 1, null, "again", cancel: Cancel)).Findings);
+
+        var file = await floor.FileAsync(job);
+        Assert.Equal([48m, 72m], file.Papers.Where(p => p.Kind == PaperKind.CreditNote).Select(p => p.Priced.Gross));
+        Assert.Equal(0, file.Account.Balance.Figure);
+    }
+
+    private static SafetyTested Tested(ShopFloor floor, double ohms) =>
+        new()
+        {
+            What = new(
+                "set",
+                "I",
+                [new(SafetyTests.Earth, ohms, "ohm", false, 0.3, "S")],
+                true,
+                true,
+                "T7",
+                null,
+                "Bea",
+                floor.Today
+            ),
+        };
+
+    private static string Only(Sheets.Parsed<TimelineEntry> refused) => Assert.Single(refused.Findings).Text;
+}

@@ -69,8 +69,13 @@ public sealed class BookIn(IDbContextFactory<ShopDatabase> shop, TimeProvider cl
         var unit = new UnitOnBench(booking.Maker.Trim(), booking.Model.Trim(), booking.Serial.Trim(), booking.MainsVolts);
         var job = JobOf(number, booking, known ?? New(booking), unit, by);
         job.Sheet = await SheetAsync(database, unit, cancel);
+        // The card on the board names the customer, whose number a new one has only once it is stored.
+        await using var whole = await database.Database.BeginTransactionAsync(cancel);
         database.Jobs.Add(job);
         await database.SaveChangesAsync(cancel);
+        database.Board.Add(BoardCard.Of(job));
+        await database.SaveChangesAsync(cancel);
+        await whole.CommitAsync(cancel);
         return new(new BookedJob(number), []);
     }
 

@@ -26,7 +26,11 @@ public sealed class BackupShop(IShopCopies copies)
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or CopyFailedException)
         {
-            File.Delete(part);
+            if (File.Exists(part))
+            {
+                File.Delete(part);
+            }
+
             return new(
                 null,
                 Said.Wrong($"The backup could not be written to {full}.", "A folder that may be written to, on a disk with room.")

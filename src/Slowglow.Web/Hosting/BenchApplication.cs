@@ -20,6 +20,9 @@ namespace Slowglow.Web.Hosting;
 /// <summary>Puts the application together.</summary>
 internal static class BenchApplication
 {
+    /// <summary>Bytes. Somebody may paste a whole letter into a field: that deserves a sentence, not a page that goes away.</summary>
+    private const int LongestMessage = 4 * 1024 * 1024;
+
     public static WebApplication Build(BenchOptions options, Uri url, IShopStore shop, string dataPath)
     {
         // The content root is the program's own folder: the working folder may be any.
@@ -28,7 +31,10 @@ internal static class BenchApplication
         builder.Logging.ClearProviders();
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddProvider(new TroubleLogProvider(Path.ChangeExtension(dataPath, ".log"), TimeProvider.System));
-        builder.Services.AddRazorComponents().AddInteractiveServerComponents();
+        builder
+            .Services.AddRazorComponents()
+            .AddInteractiveServerComponents()
+            .AddHubOptions(o => o.MaximumReceiveMessageSize = LongestMessage);
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost", "[::1]"]);
         builder.Services.AddSingleton(options);
         AddPapers(builder.Services);

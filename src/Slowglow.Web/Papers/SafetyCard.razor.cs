@@ -72,6 +72,8 @@ public sealed partial class SafetyCard
         var test = new SafetyTest(set, equipment, figures, lead, fuse, instrument.Trim(), calibrated, who.Trim(), File.Today);
         if (await EnterAsync(() => new SafetyTested { What = test }))
         {
+            // Looked at anew for the next test.
+            (lead, fuse) = (false, false);
             measured.Clear();
             own.Clear();
         }

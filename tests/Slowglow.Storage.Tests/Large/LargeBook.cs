@@ -13,7 +13,7 @@ internal static class LargeBook
         $$"""
             INSERT INTO customers ("Name", "Contact", "Mail", "Address")
             WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 40000)
-            SELECT 'Customer ' || i || ' of Street ' || (i * 7919 % 9973), '0' || (i * 15485863 % 99999989), '', '' FROM n
+            SELECT 'Customer ' || i || ' of Street ' || (i * 7919 % 9973), '0' || (CAST(i AS BIGINT) * 15485863 % 99999989), '', '' FROM n
             """,
         $$"""
             INSERT INTO jobs ("Number", "CustomerId", "BookedIn", mains_volts, maker, model, serial)

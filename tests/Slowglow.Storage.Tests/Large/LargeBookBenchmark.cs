@@ -38,18 +38,16 @@ public sealed class LargeBookBenchmark(PostgresServer server)
         }
 
         var search = new SearchBook(under.Shop);
+        List<double> medians = [];
         foreach (var typed in Typed)
         {
-            Check(postgres, $"search \"{typed}\"", await MedianAsync(() => search.RunAsync(typed, Cancel)));
+            medians.Add(await MedianAsync(() => search.RunAsync(typed, Cancel)));
+            Tell(postgres, $"search \"{typed}\"", medians[^1], "ms");
         }
 
-        Check(postgres, "board", await MedianAsync(() => new ReadBoard(under.Shop).RunAsync(Cancel)));
-    }
-
-    private static void Check(bool postgres, string what, double milliseconds)
-    {
-        Tell(postgres, what, milliseconds, "ms");
-        Assert.InRange(milliseconds, 0, MostMilliseconds);
+        medians.Add(await MedianAsync(() => new ReadBoard(under.Shop).RunAsync(Cancel)));
+        Tell(postgres, "board", medians[^1], "ms");
+        Assert.All(medians, m => Assert.InRange(m, 0, MostMilliseconds));
     }
 
     private static void Tell(bool postgres, string what, double figure, string unit) =>

@@ -12,6 +12,7 @@ public sealed class CompareOffers(BenchUnit unit)
     public Parsed<IReadOnlyList<OfferAnswer>> Run(
         string designator,
         IReadOnlyList<string> lines,
+        string place = "",
         CancellationToken cancel = default
     )
     {
@@ -32,8 +33,14 @@ public sealed class CompareOffers(BenchUnit unit)
             return new(null, [.. read.SelectMany(r => r.Findings)]);
         }
 
+        var room = BodyReader.Place(place);
+        if (room.Value is null)
+        {
+            return new(null, room.Findings);
+        }
+
         var rails = Rails.Of(unit.Sheet, Setup.Default);
-        return new OffersQuestion(unit.Sheet, rails).Ask(part, [.. read.Select(r => r.Value!)], cancel) is { } answers
+        return new OffersQuestion(unit.Sheet, rails).Ask(part, [.. read.Select(r => r.Value!)], room.Value, cancel) is { } answers
             ? new(answers, [])
             : Wrong("the circuit does not settle as drawn, so that nothing can be compared", "look at slowglow expect");
     }

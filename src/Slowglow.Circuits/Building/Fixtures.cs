@@ -169,6 +169,9 @@ internal sealed class Fixtures
     /// <summary>Puts a limiter lamp of that many ohms in the mains lead.</summary>
     public void SetLimiter(double ohms, double[] slots) => slots[mainsSlot] = 1 / (MainsOhms + ohms);
 
+    /// <summary>What <see cref="SetLimiter"/> has set.</summary>
+    public double LimiterOhms(double[] slots) => (1 / slots[mainsSlot]) - MainsOhms;
+
     /// <summary>Connects a path's generator and, unless told otherwise, its load.</summary>
     public static void Connect(PathFixture path, double crestVolts, double[] slots, bool withLoad = true)
     {

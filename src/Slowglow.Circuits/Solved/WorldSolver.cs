@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Slowglow.Sheets.Setups;
 using Slowglow.Solving;
 
@@ -8,27 +9,20 @@ internal sealed class WorldSolver(Circuit circuit)
 {
     /// <summary>Steps of a mains cycle.</summary>
     public const int MainsSteps = 120;
-    private const int LampRounds = 6;
+    private const int LampRounds = 12;
 
     private readonly SlowDrift drift = new(circuit);
     private readonly Following following = new(circuit);
-    private readonly Lock healthyLock = new();
-    private readonly Dictionary<string, WorldState> healthy = [];
+    private readonly ConcurrentDictionary<string, Lazy<WorldState>> healthy = new();
 
-    /// <summary>The healthy world of a setup, solved once.</summary>
-    public WorldState Healthy(Setup setup, string key)
+    /// <summary>The healthy world of a setup, solved once. Those of different setups are solved side by side.</summary>
+    public WorldState Healthy(Setup setup, string key) => healthy.GetOrAdd(key, _ => new(() => Healthy(setup))).Value;
+
+    private WorldState Healthy(Setup setup)
     {
-        lock (healthyLock)
-        {
-            if (!healthy.TryGetValue(key, out var world))
-            {
-                world = New(setup, []);
-                Batch([world], null, CancellationToken.None);
-                healthy[key] = world;
-            }
-
-            return world;
-        }
+        var world = New(setup, []);
+        Batch([world], null, CancellationToken.None);
+        return world;
     }
 
     public WorldState New(Setup setup, IReadOnlyList<Fault> faults) =>
@@ -47,9 +41,14 @@ internal sealed class WorldSolver(Circuit circuit)
             SolveAtRest(worlds, cancel);
             following.Settle(worlds, some => SolveAtRest(some, cancel));
         }
+        else if (worlds[0].Setup.LimiterWatts is not null)
+        {
+            SolveWithLimiter(worlds, relative, cancel);
+        }
         else
         {
-            SolveCycle(worlds, relative, cancel);
+            Guess(worlds, relative, cancel);
+            Cycle(worlds, relative, true, cancel);
             following.Settle(worlds, some => Cycle(some, relative, true, cancel));
         }
 
@@ -108,18 +107,6 @@ internal sealed class WorldSolver(Circuit circuit)
         }
     }
 
-    private void SolveCycle(IReadOnlyList<WorldState> worlds, WorldState? relative, CancellationToken cancel)
-    {
-        if (worlds[0].Setup.LimiterWatts is not null)
-        {
-            SolveWithLimiter(worlds, relative, cancel);
-            return;
-        }
-
-        Guess(worlds, relative, cancel);
-        Cycle(worlds, relative, true, cancel);
-    }
-
     /// <summary>First guesses: on the healthy supply's load line, or at the crest of the mains where the fault lies within the supply.</summary>
     private void Guess(IReadOnlyList<WorldState> worlds, WorldState? relative, CancellationToken cancel)
     {
@@ -156,39 +143,69 @@ internal sealed class WorldSolver(Circuit circuit)
         }
     }
 
-    /// <summary>The lamp's resistance and the current through it are found by turns.</summary>
+    /// <summary>
+    /// The lamp's resistance and the current through it are found by turns. What follows the cycle (a heater behind the lamp is
+    /// colder, and draws the lamp darker) moves before the last cycle, which alone is asked for spreads.
+    /// </summary>
     private void SolveWithLimiter(IReadOnlyList<WorldState> worlds, WorldState? relative, CancellationToken cancel)
     {
-        var rated = circuit.Sheet.Mains.Volts;
-        var ohms = worlds.Select(w => LimiterLamp.Ohms(w.Setup.LimiterWatts!.Value, rated, 0.3 * rated)).ToArray();
-        for (var round = 0; round < LampRounds; round++)
+        var all = Lamps(worlds, w => FirstLamp(w, relative));
+        SetLamps(all);
+        Guess(worlds, relative, cancel);
+        SearchLamps(all, relative, cancel);
+        following.Settle(
+            worlds,
+            moved => SearchLamps(Lamps(moved, w => circuit.Fixtures.LimiterOhms(w.Slots)), relative, cancel)
+        );
+        Cycle(worlds, relative, true, cancel);
+    }
+
+    /// <summary>Faults beyond the supply change the lamp little: theirs begins as the healthy unit's. NaN where nothing is known.</summary>
+    private double FirstLamp(WorldState world, WorldState? relative) =>
+        relative?.Supply is { } supply && !supply.IsWithin(world.Faults)
+            ? circuit.Fixtures.LimiterOhms(relative.Slots)
+            : double.NaN;
+
+    private (WorldState World, LampSearch Lamp)[] Lamps(IReadOnlyList<WorldState> worlds, Func<WorldState, double> start) =>
+        [
+            .. worlds.Select(w =>
+                (w, new LampSearch(new TungstenLamp(w.Setup.LimiterWatts!.Value, circuit.Sheet.Mains.Volts), start(w)))
+            ),
+        ];
+
+    private void SetLamps(IEnumerable<(WorldState World, LampSearch Lamp)> all)
+    {
+        foreach (var (world, lamp) in all)
         {
-            for (var k = 0; k < worlds.Count; k++)
-            {
-                circuit.Fixtures.SetLimiter(ohms[k], worlds[k].Slots);
-            }
+            circuit.Fixtures.SetLimiter(lamp.Ohms, world.Slots);
+        }
+    }
 
-            if (round == 0)
+    /// <summary>A round that does not settle tells nothing: the next goes on from there, or from the crest, with the lamp as it is.</summary>
+    private void SearchLamps((WorldState World, LampSearch Lamp)[] open, WorldState? relative, CancellationToken cancel)
+    {
+        for (var round = 0; round < LampRounds && open.Length > 0; round++)
+        {
+            SetLamps(open);
+            Cycle([.. open.Select(o => o.World)], relative, false, cancel);
+            foreach (var (world, lamp) in open)
             {
-                Guess(worlds, relative, cancel);
-            }
-
-            var last = round == LampRounds - 1;
-            Cycle(worlds, relative, last, cancel);
-            for (var k = 0; k < worlds.Count && !last; k++)
-            {
-                var across = InletAmps(worlds[k]) * ohms[k];
-                if (!double.IsFinite(across))
+                var amps = InletAmps(world);
+                if (world.Settled)
                 {
-                    // This round did not settle: start the next from the crest, with the lamp as it is.
-                    (worlds[k].States, worlds[k].End) = ([], []);
-                    Crests([worlds[k]], relative, cancel);
+                    lamp.Learn(amps);
                     continue;
                 }
 
-                var next = LimiterLamp.Ohms(worlds[k].Setup.LimiterWatts!.Value, rated, across);
-                ohms[k] = Math.Sqrt(ohms[k] * next);
+                lamp.Miss();
+                if (!double.IsFinite(amps))
+                {
+                    (world.States, world.End) = ([], []);
+                    Crests([world], relative, cancel);
+                }
             }
+
+            open = [.. open.Where(o => o.Lamp is { IsFound: false, IsGivenUp: false })];
         }
     }
 
@@ -228,6 +245,11 @@ internal sealed class WorldSolver(Circuit circuit)
         bool fromRelative = true
     )
     {
+        if (worlds.Count == 0)
+        {
+            return;
+        }
+
         var problems = worlds.Select(w => Problem(w, relative, withSpread, fromRelative)).ToList();
         var solver = new CycleSolver(circuit.Equations, MainsSteps, circuit.Changes);
         solver.Solve(problems, circuit.Sheet.Mains.Frequency, cancel);

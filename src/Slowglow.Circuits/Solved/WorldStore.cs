@@ -1,11 +1,13 @@
 using System.Collections.Concurrent;
 using Slowglow.Sheets.Setups;
+using Slowglow.Solving;
 
 namespace Slowglow.Circuits.Solved;
 
 /// <summary>Worlds solved so far; solves what is missing on all cores. Thread-safe.</summary>
 internal sealed class WorldStore(Circuit circuit)
 {
+    /// <summary>Most worlds of a batch. Fewer worlds than cores could take at once are shared out evenly, in whole lanes.</summary>
     private const int PerBatch = 48;
     private readonly ConcurrentDictionary<string, WorldState> worlds = new();
 
@@ -44,7 +46,7 @@ internal sealed class WorldStore(Circuit circuit)
         var done = 0;
         var options = new ParallelOptions { CancellationToken = cancel, MaxDegreeOfParallelism = Environment.ProcessorCount };
         Parallel.ForEach(
-            missing.Chunk(PerBatch),
+            missing.Chunk(Portion(missing.Count)),
             options,
             batch =>
             {
@@ -63,5 +65,11 @@ internal sealed class WorldStore(Circuit circuit)
                 progress?.Report((double)Interlocked.Add(ref done, batch.Length) / missing.Count);
             }
         );
+    }
+
+    private static int Portion(int count)
+    {
+        var each = (count + Environment.ProcessorCount - 1) / Environment.ProcessorCount;
+        return Math.Min(PerBatch, (each + Lanes.Width - 1) / Lanes.Width * Lanes.Width);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class OffersCommand : UnitCommand<OffersSettings, IReadOnlyList<
         Opened opened,
         OffersSettings settings,
         CancellationToken cancel
-    ) => new CompareOffers(unit).Run(settings.Transformer, settings.Offers, cancel);
+    ) => new CompareOffers(unit).Run(settings.Transformer, settings.Offers, settings.Place, cancel);
 
     protected override object Json(
         IReadOnlyList<OfferAnswer> answer,

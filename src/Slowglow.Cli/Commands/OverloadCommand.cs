@@ -31,5 +31,10 @@ internal sealed class OverloadCommand : UnitCommand<PartSettings, IReadOnlyList<
         BenchUnit unit,
         IReadOnlyList<OverloadCause> answer,
         PartSettings settings
-    ) => OverloadReport.Write(console, settings.Part, answer);
+    ) =>
+        OverloadReport.Write(
+            console,
+            unit.Sheet.Parts.First(p => p.Designator.Equals(settings.Part, StringComparison.OrdinalIgnoreCase)),
+            answer
+        );
 }

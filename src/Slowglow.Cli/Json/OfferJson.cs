@@ -13,7 +13,9 @@ internal sealed record OfferJson(
     string LoadedWinding,
     decimal? Total,
     double Weeks,
-    string Fixing
+    string Fixing,
+    bool? Fits,
+    string Mounting
 )
 {
     public static OfferJson From(OfferAnswer a) =>
@@ -27,6 +29,8 @@ internal sealed record OfferJson(
             a.LoadedWinding,
             a.Offer.Total,
             a.Offer.Weeks,
-            a.Offer.Mounting
+            a.Offer.Mounting,
+            a.Mounting.Fits,
+            a.Mounting.Words
         );
 }

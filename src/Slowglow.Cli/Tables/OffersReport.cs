@@ -10,7 +10,17 @@ internal static class OffersReport
     public static void Write(IAnsiConsole console, string part, IReadOnlyList<OfferAnswer> offers)
     {
         console.Say($"In the place of {part}, by what the rails would be in this circuit:");
-        var table = Layout.Table("Offer", "Rails", ">Worst", ">Busiest winding", ">In all", ">Weeks", "Fixing", "Verdict");
+        var table = Layout.Table(
+            "Offer",
+            "Rails",
+            ">Worst",
+            ">Busiest winding",
+            ">In all",
+            ">Weeks",
+            "Fixing",
+            "Mounting",
+            "Verdict"
+        );
         foreach (var a in offers)
         {
             table.Row(
@@ -24,6 +34,7 @@ internal static class OffersReport
                 a.Offer.Total?.ToString("0.00", CultureInfo.InvariantCulture) ?? "",
                 Figures.Say(a.Offer.Weeks, ""),
                 a.Offer.Mounting,
+                a.Mounting.Words,
                 Verdict(a)
             );
         }
@@ -36,5 +47,6 @@ internal static class OffersReport
         a.Suits ? "suits"
         : a.Lacks is { } lacks ? lacks
         : a.Load > 1 ? $"{a.LoadedWinding} is overloaded"
+        : a.Mounting.Fits == false ? a.Mounting.Words
         : "rails too far off";
 }

@@ -1,4 +1,5 @@
 using Slowglow.Power.Overload;
+using Slowglow.Sheets.Parts;
 using Spectre.Console;
 
 namespace Slowglow.Cli.Tables;
@@ -8,8 +9,9 @@ internal static class OverloadReport
 {
     private const int Most = 25;
 
-    public static void Write(IAnsiConsole console, string part, IReadOnlyList<OverloadCause> causes)
+    public static void Write(IAnsiConsole console, Part dead, IReadOnlyList<OverloadCause> causes)
     {
+        var part = dead.Designator;
         if (causes.Count == 0)
         {
             console.Say($"No single fault of another part overloads {part} by what the sheet says of it.");
@@ -36,8 +38,13 @@ internal static class OverloadReport
             }
 
             console.Write(table);
+            if (OverloadCause.Protection(dead, causes) is { Length: > 0 } protection)
+            {
+                console.Say(protection);
+            }
+
             console.Say(
-                "Times are over the rating, or over what is healthy where there is none. How long it lasts is an estimate from a transformer of the same duty, or of a quick-acting fuse at its slowest."
+                "Times are over the rating, or over what is healthy where there is none. How long it lasts is an estimate from a transformer of the same duty, or of a fuse of its type at its slowest (time-lag where the drawing says none)."
             );
         }
 

@@ -16,7 +16,12 @@ public sealed class LampQuestion(Worlds worlds, IReadOnlyList<string> rails)
     private double Mains => worlds.Circuit.Sheet.Mains.Volts;
 
     /// <summary>All lamps offered, small to large.</summary>
-    public IReadOnlyList<LampChoice> Ask(CancellationToken cancel = default) => [.. Offered.Select(w => Of(w, cancel))];
+    public IReadOnlyList<LampChoice> Ask(CancellationToken cancel = default)
+    {
+        var all = new LampChoice[Offered.Count];
+        Parallel.For(0, all.Length, new ParallelOptions { CancellationToken = cancel }, k => all[k] = Of(Offered[k], cancel));
+        return all;
+    }
 
     /// <summary>The smallest that suits; else the one that tells a short and feeds most; null when none tells one.</summary>
     public static LampChoice? Best(IReadOnlyList<LampChoice> choices) =>

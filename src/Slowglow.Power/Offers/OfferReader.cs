@@ -7,7 +7,7 @@ using Slowglow.Sheets.Parts.Transformer;
 namespace Slowglow.Power.Offers;
 
 /// <summary>
-/// Reads an offer said in one line: <c>new toroid: 230V; 250V 120mA; 6.3V 3A; 60VA; price 45; freight 9; tax 20%; weeks 2; fixing one bolt</c>.
+/// Reads an offer said in one line: <c>new toroid: 230V; 250V 120mA; 6.3V 3A; 60VA; price 45; freight 9; tax 20%; weeks 2; fixing one bolt; size 96x80x75mm; holes 80x64mm</c>.
 /// The first volts are the primary (<c>2x115V</c> for two), every further one is a secondary (<c>15-0-15V 0.5A</c>).
 /// </summary>
 public static class OfferReader
@@ -31,7 +31,10 @@ public static class OfferReader
         )
         {
             var words = piece.Split(' ', 2, StringSplitOptions.TrimEntries);
-            if (words.Length == 2 && words[0].ToLowerInvariant() is "price" or "freight" or "tax" or "weeks" or "fixing")
+            if (
+                words.Length == 2
+                && words[0].ToLowerInvariant() is "price" or "freight" or "tax" or "weeks" or "fixing" or "size" or "holes"
+            )
             {
                 said[words[0]] = words[1];
             }
@@ -74,7 +77,9 @@ public static class OfferReader
             return Wrong(line, "price, freight, tax and weeks are plain figures, none below zero", Example);
         }
 
-        return new(new(name, part, rating, price, freight ?? 0, tax, weeks, said.GetValueOrDefault("fixing", "")), []);
+        return BodyReader.Of(said.GetValueOrDefault("size", ""), said.GetValueOrDefault("holes", "")) is { } body
+            ? new(new(name, part, rating, price, freight ?? 0, tax, weeks, said.GetValueOrDefault("fixing", ""), body), [])
+            : Wrong(line, "its size or holes cannot be read", "write size 96x80x75mm; holes 80x64mm");
     }
 
     /// <summary>Read as a sheet would read it, so that what is not said is assumed in the same way.</summary>

@@ -16,6 +16,7 @@ public sealed class OffersQuestion(Sheet sheet, IReadOnlyList<string> rails)
     public IReadOnlyList<OfferAnswer>? Ask(
         TransformerPart part,
         IReadOnlyList<TransformerOffer> offers,
+        Body room,
         CancellationToken cancel = default
     )
     {
@@ -24,7 +25,7 @@ public sealed class OffersQuestion(Sheet sheet, IReadOnlyList<string> rails)
             ?
             [
                 .. offers
-                    .Select(o => One(part, o, goals, cancel))
+                    .Select(o => One(part, o, goals, MountingFit.Of(room, o.Body), cancel))
                     .OrderByDescending(a => a.Suits)
                     .ThenBy(a => a.Lacks is not null)
                     .ThenBy(a => a.WorstRail),
@@ -32,18 +33,31 @@ public sealed class OffersQuestion(Sheet sheet, IReadOnlyList<string> rails)
             : null;
     }
 
-    private OfferAnswer One(TransformerPart part, TransformerOffer offer, RailGoals goals, CancellationToken cancel)
+    private OfferAnswer One(
+        TransformerPart part,
+        TransformerOffer offer,
+        RailGoals goals,
+        MountingFit fit,
+        CancellationToken cancel
+    )
     {
         var (fitted, lacks) = OfferMatch.Of(part, offer.Transformer, sheet.Mains.Volts);
         if (fitted is null || TransformerInCircuit.With(sheet, fitted) is not { } changed)
         {
-            return new(offer, lacks ?? "the circuit cannot be solved with it", [], double.NaN, "");
+            return new(offer, lacks ?? "the circuit cannot be solved with it", [], double.NaN, "", fit);
         }
 
         var checks = goals.Check(changed, cancel);
         var busiest = changed.Duties(cancel).Where(d => d.RatedAmps > 0 && !d.IsPrimary).MaxBy(d => d.AmpsRms / d.RatedAmps);
         return checks.Any(c => double.IsNaN(c.Given))
-            ? new(offer, "the circuit does not settle with it", [], double.NaN, "")
-            : new(offer, null, checks, busiest is null ? double.NaN : busiest.AmpsRms / busiest.RatedAmps, busiest?.Name ?? "");
+            ? new(offer, "the circuit does not settle with it", [], double.NaN, "", fit)
+            : new(
+                offer,
+                null,
+                checks,
+                busiest is null ? double.NaN : busiest.AmpsRms / busiest.RatedAmps,
+                busiest?.Name ?? "",
+                fit
+            );
     }
 }

@@ -11,6 +11,7 @@ namespace Slowglow.Power.Offers;
 /// <param name="Tax">Share on both; 0 when not said.</param>
 /// <param name="Weeks">Until it is here; NaN when not said.</param>
 /// <param name="Mounting">How it is fixed, in the technician's words; empty when not said.</param>
+/// <param name="Body">Its size and holes.</param>
 public sealed record TransformerOffer(
     string Name,
     TransformerPart Transformer,
@@ -19,7 +20,8 @@ public sealed record TransformerOffer(
     decimal Freight,
     decimal Tax,
     double Weeks,
-    string Mounting
+    string Mounting,
+    Body Body
 )
 {
     /// <summary>Price and freight with tax; null when no price was said.</summary>

@@ -126,7 +126,7 @@ public sealed class OverloadQuestion(Worlds worlds)
     private OverloadCause Cause(Part part, Fault fault, Load now, Load was, WindingHeat? heat, CancellationToken cancel)
     {
         var seconds =
-            part is FusePart ? FuseTime.Longest(now.Value / now.Rated)
+            part is FusePart fuse ? FuseTime.Longest(now.Value / now.Rated, fuse.Speed)
             : heat is not null ? heat.SecondsToRuin(now.Winding, now.Watts, now.AllWatts)
             : double.NaN;
         var cleared =
@@ -138,11 +138,11 @@ public sealed class OverloadQuestion(Worlds worlds)
     private string? ClearedBy(Fault fault, double seconds, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();
-        var rated = Sheet.Parts.OfType<FusePart>().ToDictionary(f => f.Designator, f => f.RatedAmps);
+        var fuses = Sheet.Parts.OfType<FusePart>().ToDictionary(f => f.Designator);
         return worlds
             .Stress(Setup.Default, [fault])
-            .Where(s => rated.ContainsKey(s.Part))
-            .Select(s => (s.Part, Time: FuseTime.Longest(s.AmpsRms / rated[s.Part])))
+            .Where(s => fuses.ContainsKey(s.Part))
+            .Select(s => (s.Part, Time: FuseTime.Longest(s.AmpsRms / fuses[s.Part].RatedAmps, fuses[s.Part].Speed)))
             .Where(s => double.IsFinite(s.Time) && s.Time < seconds)
             .OrderBy(s => s.Time)
             .Select(s => s.Part)

@@ -2,7 +2,6 @@ using Slowglow.Circuits;
 using Slowglow.Power.Limiter;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Devices;
-using Slowglow.Sheets.Parts.Regulator;
 using Slowglow.Sheets.Parts.Valve;
 using Slowglow.Sheets.Readings;
 using Slowglow.Sheets.Setups;
@@ -29,12 +28,14 @@ public sealed class PowerUpQuestion(Worlds worlds, IReadOnlyList<string> rails)
         var question = new LampQuestion(worlds, rails);
         var lamps = lampWatts is { } said ? [question.Of(said, cancel)] : question.Ask(cancel);
         var lamp = LampQuestion.Best(lamps) ?? lamps[^1];
-        var steps = new StepList(sheet, lamp.Watts, valvesOut && HasValves).All;
+        (string Title, string Do, Setup Setup)[] steps = [.. new StepList(sheet, lamp.Watts, valvesOut && HasValves).All];
+        // Healthy worlds of different setups know nothing of each other: all cores at once.
+        Parallel.ForEach(steps, new ParallelOptions { CancellationToken = cancel }, s => worlds.World(s.Setup, [], cancel));
         return new(
             lamp,
             lamps,
             [.. steps.Select(s => Step(s.Title, s.Do, s.Setup, lamp.Watts, cancel))],
-            Regulated(cancel),
+            new RegulatedRails(worlds).Ask(cancel),
             ReformingNotes.Of(sheet, rails)
         );
     }
@@ -145,51 +146,5 @@ public sealed class PowerUpQuestion(Worlds worlds, IReadOnlyList<string> rails)
         }
 
         return new(probe, answer.Value, low, high);
-    }
-
-    /// <summary>Every regulated rail, followed down from nominal mains, nothing else changed.</summary>
-    private RailAlive[] Regulated(CancellationToken cancel)
-    {
-        string[] nets = [.. sheet.Parts.OfType<RegulatorPart>().Select(r => r.NetOf("out")).OfType<string>().Distinct()];
-        if (nets.Length == 0)
-        {
-            return [];
-        }
-
-        Probe[] probes = [.. nets.Select(n => new Probe(n, n, NetTable.Ground, ProbeKind.Dc))];
-        double[] At(double share) =>
-            [
-                .. worlds
-                    .Ask(
-                        Setup.Default with
-                        {
-                            Name = "slow",
-                            MainsVolts = share * sheet.Mains.Volts,
-                        },
-                        [
-                            [],
-                        ],
-                        probes,
-                        MeterClass.Handheld,
-                        cancel: cancel
-                    )[0]
-                    .Select(a => a.HasValue ? a.Value : 0),
-            ];
-        var full = At(1);
-        var least = nets.Select(_ => double.NaN).ToArray();
-        for (var share = 1.0; share > 0.15; share -= 0.05)
-        {
-            var now = At(share);
-            for (var k = 0; k < nets.Length; k++)
-            {
-                var stands = Math.Abs(now[k]) >= 0.95 * Math.Abs(full[k]) && Math.Abs(full[k]) > 0.5;
-                if (stands && (share == 1.0 || least[k] <= (share + 0.06) * sheet.Mains.Volts))
-                {
-                    least[k] = share * sheet.Mains.Volts;
-                }
-            }
-        }
-
-        return [.. nets.Select((n, k) => new RailAlive(n, full[k], least[k]))];
     }
 }

@@ -10,6 +10,8 @@ public sealed class OfferFields
     public string Tax { get; set; } = "";
     public string Weeks { get; set; } = "";
     public string Fixing { get; set; } = "";
+    public string Size { get; set; } = "";
+    public string Holes { get; set; } = "";
 
     public bool IsEmpty => All.All(f => f.Text.Trim().Length == 0);
 
@@ -26,6 +28,8 @@ public sealed class OfferFields
             ("tax", Tax),
             ("weeks", Weeks),
             ("fixing", Fixing.Replace(';', ',')),
+            ("size", Size),
+            ("holes", Holes),
         ];
 
     private static string One(string text) => text.Trim().ReplaceLineEndings(" ");

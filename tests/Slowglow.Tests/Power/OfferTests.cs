@@ -11,7 +11,7 @@ public sealed class OfferTests
 
     private static IReadOnlyList<OfferAnswer> Compare(params string[] lines)
     {
-        var answer = new CompareOffers(Combo.Value).Run("T1", lines, TestContext.Current.CancellationToken);
+        var answer = new CompareOffers(Combo.Value).Run("T1", lines, cancel: TestContext.Current.CancellationToken);
         Assert.True(answer.Value is not null, string.Join('\n', answer.Findings));
         return answer.Value;
     }
@@ -51,13 +51,44 @@ public sealed class OfferTests
     }
 
     [Theory]
+    [InlineData("size 96x80x75mm; holes 80x64mm", true, "fits, bolts to the old holes")]
+    [InlineData("size 85x100x75mm; holes 64x81mm", true, "fits, bolts to the old holes")]
+    [InlineData("size 96x80x75mm; holes 70x50mm", true, "fits, new holes to drill, 70 by 50 mm")]
+    [InlineData("size 96x80x102mm", false, "12 mm too high")]
+    [InlineData("size 120x80x75mm", false, "20 mm too wide")]
+    [InlineData("price 5", null, "size not known")]
+    public void A_transformer_fits_the_room_or_it_is_said_by_how_much_not(string body, bool? fits, string words)
+    {
+        var offer = OfferReader.Read($"x: 230V; 230V 220mA; 6.3V 3A; {body}", 50).Value!;
+        var room = BodyReader.Place("size 100x85x90mm; holes 80x64mm").Value!;
+        Assert.Equal(new MountingFit(fits, words), MountingFit.Of(room, offer.Body));
+    }
+
+    [Theory]
+    [InlineData("100 by 85")]
+    [InlineData("size 100x85")]
+    [InlineData("size 0x85x90")]
+    [InlineData("holes -3x4")]
+    public void Room_that_cannot_be_is_answered_with_a_sentence(string place)
+    {
+        var answer = new CompareOffers(Combo.Value).Run(
+            "T1",
+            ["x: 230V; 230V 220mA; 6.3V 3A"],
+            place,
+            TestContext.Current.CancellationToken
+        );
+        Assert.Contains("is no room for a transformer", answer.Findings[0].Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("x: 230V; 250V 1A; size 3x4", "its size or holes cannot be read")]
     [InlineData("230V; 250V", "it has no name")]
     [InlineData("x: 230V", "it needs the volts of its primary and of at least one secondary")]
     [InlineData("x: 230V; hot", "its windings cannot be read")]
     [InlineData("x: 230V; 250V 1A; price -5", "none below zero")]
     public void What_cannot_be_is_answered_with_a_sentence(string line, string sentence)
     {
-        var answer = new CompareOffers(Combo.Value).Run("T1", [line], TestContext.Current.CancellationToken);
+        var answer = new CompareOffers(Combo.Value).Run("T1", [line], cancel: TestContext.Current.CancellationToken);
         Assert.Contains(sentence, answer.Findings[0].Text, StringComparison.Ordinal);
     }
 }

@@ -1,5 +1,6 @@
 using Slowglow.Bench.Questions;
 using Slowglow.Power.Overload;
+using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Tests.Circuits;
 
 namespace Slowglow.Tests.Power;
@@ -37,11 +38,53 @@ public sealed class OverloadTests
     [InlineData(4, 0.3)]
     [InlineData(10, 0.02)]
     public void Slowest_clearing_of_a_quick_fuse(double multiple, double seconds) =>
-        Assert.Equal(seconds, FuseTime.Longest(multiple), 1e-9);
+        Assert.Equal(seconds, FuseTime.Longest(multiple, FuseSpeed.Quick), 1e-9);
+
+    /// <summary>IEC 60127 time-lag, from memory. A fuse of no type said is the slower one.</summary>
+    [Theory]
+    [InlineData(2, double.PositiveInfinity)]
+    [InlineData(2.1, 120)]
+    [InlineData(2.75, 10)]
+    [InlineData(4, 3)]
+    [InlineData(10, 0.3)]
+    public void Slowest_clearing_of_a_time_lag_fuse(double multiple, double seconds)
+    {
+        Assert.Equal(seconds, FuseTime.Longest(multiple, FuseSpeed.TimeLag), 1e-9);
+        Assert.Equal(seconds, FuseTime.Longest(multiple, FuseSpeed.Unsaid), 1e-9);
+    }
+
+    [Theory]
+    [InlineData("fuse T250mA", FuseSpeed.TimeLag)]
+    [InlineData("fuse 250mA slow", FuseSpeed.TimeLag)]
+    [InlineData("fuse F250mA", FuseSpeed.Quick)]
+    [InlineData("fuse 250mA quick", FuseSpeed.Quick)]
+    [InlineData("fuse 250mA", FuseSpeed.Unsaid)]
+    public void The_letter_on_the_cap_says_how_quickly_it_acts(string words, FuseSpeed speed)
+    {
+        var text = DemoText.Of("saltmarsh-lm2").Replace("fuse 250mA", words, StringComparison.Ordinal);
+        var fuse = BenchUnit.From(text).Value!.Sheet.Parts.OfType<FusePart>().Single(f => f.Designator == "F1");
+        Assert.Equal(speed, fuse.Speed);
+        Assert.Equal(0.25, fuse.RatedAmps);
+    }
+
+    /// <summary>A fuse far too large leaves the transformer to burn, and the answer names what does it.</summary>
+    [Fact]
+    public void A_fuse_too_large_saves_nothing()
+    {
+        var cancel = TestContext.Current.CancellationToken;
+        var text = DemoText.Of("saltmarsh-lm2").Replace("fuse 250mA", "fuse T10A", StringComparison.Ordinal);
+        var large = BenchUnit.From(text).Value!;
+        var causes = new FindOverloads(large).Run("T1", cancel).Value!;
+        var part = large.Sheet.Parts.Single(p => p.Designator == "T1");
+        Assert.Contains(causes, c => c.IsUnprotected);
+        Assert.All(causes, c => Assert.Null(c.ClearedBy));
+        Assert.Contains("save T1 from 0 of", OverloadCause.Protection(part, causes), StringComparison.Ordinal);
+        Assert.Equal("", OverloadCause.Protection(large.Sheet.Parts.Single(p => p.Designator == "F1"), causes));
+    }
 
     [Fact]
     public void Beyond_ten_times_the_energy_let_through_stays() =>
-        Assert.Equal(FuseTime.Longest(10) * 100, FuseTime.Longest(40) * 1600, 1e-9);
+        Assert.Equal(FuseTime.Longest(10, FuseSpeed.Quick) * 100, FuseTime.Longest(40, FuseSpeed.Quick) * 1600, 1e-9);
 
     [Theory]
     [InlineData("T9", "there is no part T9")]

@@ -116,4 +116,18 @@ public sealed class RewindTests
         Assert.False(form.Single(r => r.Unit == "A").Passes);
         Assert.Null(form.Single(r => r.What.StartsWith("ohms of LT", StringComparison.Ordinal)).Passes);
     }
+
+    /// <summary>What held at fewer volts than specified has proved nothing.</summary>
+    [Theory]
+    [InlineData(4000, true, "passes")]
+    [InlineData(2000, true, "too few volts")]
+    [InlineData(double.NaN, true, "too few volts")]
+    [InlineData(4000, false, "broke down")]
+    [InlineData(4000, null, "")]
+    public void A_flash_test_passes_when_it_held_at_the_volts_specified(double volts, bool? held, string word)
+    {
+        var check = new FlashCheck(new FlashTest("P and everything else with the core", 4000, 60, ""), volts, held);
+        Assert.Equal(word, check.Word);
+        Assert.Equal(held is null ? null : word == "passes", check.Passes);
+    }
 }

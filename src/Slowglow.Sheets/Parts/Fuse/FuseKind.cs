@@ -50,11 +50,20 @@ internal sealed class FuseKind : PartKind
                 Pins = ends,
                 RatedAmps = amps.Value,
                 Ohms = cold,
+                Speed = SpeedOf(speed),
                 RatedVolts = volts.Value,
                 Description = Description.Of("fuse", Engineering.Format(amps.Value, "A"), speed),
             }
         );
     }
+
+    private static FuseSpeed SpeedOf(string? word) =>
+        word?.ToUpperInvariant() switch
+        {
+            null => FuseSpeed.Unsaid,
+            "FAST" or "QUICK" or "F" or "FF" => FuseSpeed.Quick,
+            _ => FuseSpeed.TimeLag,
+        };
 
     // As stamped on the cap: T500mA, F1A, 500mAT.
     private static void Markings(PartEntry entry)

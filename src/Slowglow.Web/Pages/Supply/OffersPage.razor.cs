@@ -13,6 +13,7 @@ public sealed partial class OffersPage
     private IReadOnlyList<OfferAnswer>? answers;
     private IReadOnlyList<Finding> wrong = [];
     private string part = "";
+    private string place = "";
     private string shown = "";
 
     protected override Task ArrivedAsync()
@@ -23,12 +24,12 @@ public sealed partial class OffersPage
 
     private async Task CompareAsync()
     {
-        var name = part;
+        var (name, room) = (part, place);
         string[] lines = [.. offers.Where(o => !o.IsEmpty).Select(o => o.Line)];
         var answer = await WorkOutAsync(
             "every offer in the circuit",
-            $"offers {name}|{string.Join('|', lines)}",
-            (unit, cancel) => new CompareOffers(unit).Run(name, lines, cancel)
+            $"offers {name}|{room}|{string.Join('|', lines)}",
+            (unit, cancel) => new CompareOffers(unit).Run(name, lines, room, cancel)
         );
         (answers, wrong, shown) = (answer?.Value ?? answers, answer?.Findings ?? [], name);
     }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Slowglow.Bench.Questions;
 using Slowglow.Power.Overload;
 using Slowglow.Sheets;
+using Slowglow.Sheets.Parts;
 
 namespace Slowglow.Web.Pages.Supply;
 
@@ -16,7 +17,9 @@ public sealed partial class RootCausePage
 
     /// <summary>The part, so that other pages can lead here.</summary>
     [SupplyParameterFromQuery(Name = "part")]
-    private string? Part { get; set; }
+    private string? Asked { get; set; }
+
+    private Part Dead => Unit.Sheet.Parts.First(p => p.Designator.Equals(shown, StringComparison.OrdinalIgnoreCase));
 
     protected override Task ArrivedAsync()
     {
@@ -25,7 +28,7 @@ public sealed partial class RootCausePage
             return Task.CompletedTask;
         }
 
-        typed = Part ?? Look.Transformers.Concat(Look.Parts).First();
+        typed = Asked ?? Look.Transformers.Concat(Look.Parts).First();
         return AskAsync();
     }
 

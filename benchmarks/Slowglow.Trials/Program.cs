@@ -3,7 +3,7 @@ using Slowglow.Bench.Questions;
 using Slowglow.Bench.Rehearsals;
 using Slowglow.Trials;
 
-// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --filters --each 10 | --stories docs/stories.md | --cases 60 --doubles 6 --wrong 6 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
+// dotnet run -c Release --project benchmarks/Slowglow.Trials [-- --filters --each 10 | --stories docs/stories.md | --cases 60 --doubles 6 --wrong 6 --bridges 0 --seed 1 --by program --draw priors --readings 20 --only NAME --tell FILE]
 if (args.Contains("--filters"))
 {
     Filters.Write(Console.Out, "tests/reference/filters", Count("--each", 10));
@@ -18,7 +18,8 @@ var request = new RehearsalRequest
 {
     Cases = Count("--cases", 60),
     Doubles = Count("--doubles", 6),
-    OutOfCatalogue = Count("--wrong", 6),
+    WrongValues = Count("--wrong", 6),
+    Bridges = Count("--bridges", 0),
     Seed = Count("--seed", 1),
     By = Enum.Parse<Strategy>(Option("--by", "program"), ignoreCase: true),
     Draw = Enum.Parse<FaultDraw>(Option("--draw", "priors"), ignoreCase: true),

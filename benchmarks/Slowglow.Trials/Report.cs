@@ -12,9 +12,9 @@ internal static class Report
     {
         var text = new StringBuilder();
         text.AppendLine(
-            "| unit | faults | first | first three | at 90 %, true | readings | minutes | alone | calibration error | two faults | wrong part | slowest answer, 95 % |"
+            "| unit | faults | first | first three | at 90 %, true | readings | minutes | alone | calibration error | two faults | wrong value | bridge | slowest answer, 95 % |"
         );
-        text.AppendLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        text.AppendLine("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         foreach (var (unit, report) in all)
         {
             text.AppendLine(Row(unit, report));
@@ -68,7 +68,7 @@ internal static class Report
         double[] slow = [.. r.Cases.Select(c => c.SlowestMilliseconds).Order()];
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"| {unit} | {r.Singles.Count} | {Share(r.First)} | {Share(r.FirstThree)} | {Share(r.Certain)}, {Share(r.CertainAndRight)} | {r.Readings:0.0} | {r.Minutes:0} | {Share(r.Alone)} | {100 * r.OnTheWay.ExpectedError:0.0} % | {Others(r.Doubles)} | {Others(r.OutOfCatalogue)} | {slow[slow.Length * 95 / 100]:0} ms |"
+            $"| {unit} | {r.Singles.Count} | {Share(r.First)} | {Share(r.FirstThree)} | {Share(r.Certain)}, {Share(r.CertainAndRight)} | {r.Readings:0.0} | {r.Minutes:0} | {Share(r.Alone)} | {100 * r.OnTheWay.ExpectedError:0.0} % | {Others(r.Doubles)} | {Others(r.WrongValues)} | {Others(r.Bridges)} | {slow[slow.Length * 95 / 100]:0} ms |"
         );
     }
 

@@ -112,4 +112,28 @@ internal sealed class LaneFactors(SparsePattern pattern)
             }
         }
     }
+
+    /// <summary>Solves with the transpose, in place: a weight on every unknown in, what each row's right side then counts for out.</summary>
+    public void SolveTransposed(Span<Lane> weights)
+    {
+        for (var k = 0; k < pattern.Size; k++)
+        {
+            var own = weights[pattern.Order[k]] *= inverse[k];
+            for (var n = pattern.UpperStart[k]; n < pattern.UpperStart[k + 1]; n++)
+            {
+                weights[pattern.UpperColumn[n]] -= Values[pattern.UpperPosition[n]] * own;
+            }
+        }
+
+        for (var k = pattern.Size - 1; k >= 0; k--)
+        {
+            var own = weights[pattern.Order[k]];
+            for (var n = pattern.LowerStart[k]; n < pattern.LowerStart[k + 1]; n++)
+            {
+                own -= Values[pattern.LowerPosition[n]] * weights[pattern.LowerRow[n]];
+            }
+
+            weights[pattern.Order[k]] = own;
+        }
+    }
 }

@@ -9,6 +9,9 @@ public enum HiddenKind
     /// <summary>Two faults of two parts.</summary>
     Double,
 
-    /// <summary>A part of another value, or two nets that touch: nothing that the program weighs.</summary>
-    OutOfCatalogue,
+    /// <summary>A part of another value: the program weighs a few such values, not this one.</summary>
+    WrongValue,
+
+    /// <summary>Solder between two nets that have nothing to do with each other: nothing that the program weighs.</summary>
+    Bridged,
 }

@@ -28,7 +28,9 @@ public sealed class HiddenUnits
     public HiddenUnit? Hide(int number, HiddenKind kind, FaultDraw draw, CancellationToken cancel = default)
     {
         var random = new Random(SeedOf(number, kind, draw));
-        return kind == HiddenKind.OutOfCatalogue ? HideWrongPart(random, cancel) : HideFaults(kind, draw, random, cancel);
+        return kind is HiddenKind.WrongValue or HiddenKind.Bridged
+            ? HideWrongPart(kind, random, cancel)
+            : HideFaults(kind, draw, random, cancel);
     }
 
     /// <summary>A unit with this very fault, its fuse blown or not, and what somebody says of it; null when the drawn unit cannot be solved.</summary>
@@ -73,12 +75,12 @@ public sealed class HiddenUnits
         return null;
     }
 
-    private HiddenUnit? HideWrongPart(Random random, CancellationToken cancel)
+    private HiddenUnit? HideWrongPart(HiddenKind kind, Random random, CancellationToken cancel)
     {
         var wrong = new WrongParts(unit.Sheet, random);
         for (var done = 0; done < MostDraws; done++)
         {
-            if (wrong.Draw() is { } hidden && new SpecimenMaker(unit.Sheet, random).Make(hidden.Fitted) is var (sold, cameIn))
+            if (wrong.Draw(kind) is { } hidden && new SpecimenMaker(unit.Sheet, random).Make(hidden.Fitted) is var (sold, cameIn))
             {
                 if (writer.Of(sold.Worlds, cameIn.Worlds, [hidden.Faults], cancel)[0] is { } complaint)
                 {

@@ -8,7 +8,8 @@ public sealed record RehearsalReport(RehearsalRequest Request, IReadOnlyList<Reh
     /// <summary>Units with one fault.</summary>
     public IReadOnlyList<RehearsalCase> Singles { get; } = Of(Cases, HiddenKind.Single);
     public IReadOnlyList<RehearsalCase> Doubles { get; } = Of(Cases, HiddenKind.Double);
-    public IReadOnlyList<RehearsalCase> OutOfCatalogue { get; } = Of(Cases, HiddenKind.OutOfCatalogue);
+    public IReadOnlyList<RehearsalCase> WrongValues { get; } = Of(Cases, HiddenKind.WrongValue);
+    public IReadOnlyList<RehearsalCase> Bridges { get; } = Of(Cases, HiddenKind.Bridged);
 
     /// <summary>Share of single faults where the true part came first; NaN without cases.</summary>
     public double First => Share(Singles, c => c.Rank == 1);

@@ -9,8 +9,12 @@ public sealed record RehearsalRequest
     /// <summary>Units with two faults.</summary>
     public int Doubles { get; init; }
 
-    /// <summary>Units with a wrong part or a bridge.</summary>
-    public int OutOfCatalogue { get; init; }
+    /// <summary>Units with a part of the wrong value.</summary>
+    public int WrongValues { get; init; }
+
+    /// <summary>Units with a solder bridge.</summary>
+    public int Bridges { get; init; }
+
     public int Seed { get; init; } = 1;
     public Strategy By { get; init; }
     public FaultDraw Draw { get; init; }

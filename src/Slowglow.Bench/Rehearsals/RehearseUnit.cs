@@ -23,7 +23,8 @@ public sealed class RehearseUnit(BenchUnit unit)
         [
             .. Enumerable.Repeat(HiddenKind.Single, request.Cases),
             .. Enumerable.Repeat(HiddenKind.Double, request.Doubles),
-            .. Enumerable.Repeat(HiddenKind.OutOfCatalogue, request.OutOfCatalogue),
+            .. Enumerable.Repeat(HiddenKind.WrongValue, request.WrongValues),
+            .. Enumerable.Repeat(HiddenKind.Bridged, request.Bridges),
         ];
         var cases = new List<RehearsalCase>();
         for (var i = 0; i < kinds.Length; i++)

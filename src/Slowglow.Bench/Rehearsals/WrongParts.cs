@@ -13,13 +13,11 @@ namespace Slowglow.Bench.Rehearsals;
 /// <summary>What somebody may have fitted or bridged in a unit, which no list of failures holds.</summary>
 internal sealed class WrongParts(Sheet sheet, Random random)
 {
-    private const double BridgeChance = 0.25;
-
     /// <summary>A misread colour band or code: the wrong decade, or a value picked from the next drawer. Common practice, no source.</summary>
     private static readonly double[] Slips = [0.01, 0.1, 0.1, 0.22, 0.47, 2.2, 4.7, 10, 10, 100];
 
     /// <summary>Null when the draw makes no sense on this sheet.</summary>
-    public HiddenFault? Draw() => random.NextDouble() < BridgeChance ? Bridge() : Wrong(random.Pick(sheet.Parts));
+    public HiddenFault? Draw(HiddenKind kind) => kind == HiddenKind.Bridged ? Bridge() : Wrong(random.Pick(sheet.Parts));
 
     private HiddenFault? Wrong(Part part)
     {
@@ -48,7 +46,7 @@ internal sealed class WrongParts(Sheet sheet, Random random)
     }
 
     private static HiddenFault Of(Part fitted, string value) =>
-        new(HiddenKind.OutOfCatalogue, [], fitted, [fitted.Designator], $"{fitted.Designator} fitted with {value}");
+        new(HiddenKind.WrongValue, [], fitted, [fitted.Designator], $"{fitted.Designator} fitted with {value}");
 
     private static Device Scaled(Device device, string constant, double factor) =>
         device with
@@ -68,7 +66,7 @@ internal sealed class WrongParts(Sheet sheet, Random random)
         return a == b || joined
             ? null
             : new(
-                HiddenKind.OutOfCatalogue,
+                HiddenKind.Bridged,
                 [],
                 new WirePart
                 {

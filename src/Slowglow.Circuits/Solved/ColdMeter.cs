@@ -40,11 +40,7 @@ internal sealed class ColdMeter(Circuit circuit)
         }
 
         new StaticSolver(circuit.Equations).Solve([.. tasks.Select(t => t.Problem)], 0, cancel);
-        foreach (var task in tasks)
-        {
-            answers[task.World][task.Probe] = Read(worlds[task.World], probes[task.Probe], task);
-        }
-
+        ReadAll(worlds, probes, tasks, answers);
         return answers;
     }
 
@@ -111,56 +107,57 @@ internal sealed class ColdMeter(Circuit circuit)
         };
     }
 
-    private Answer Read(WorldState world, Probe probe, Task task)
+    /// <summary>Reads the meter in every world that came to rest, four at a time.</summary>
+    private void ReadAll(IReadOnlyList<WorldState> worlds, IReadOnlyList<Probe> probes, List<Task> tasks, Answer[][] answers)
     {
-        if (!task.Problem.Settled)
+        var adjoint = new AdjointAtRest(circuit.Equations);
+        foreach (var four in tasks.Where(t => t.Problem.Settled).Chunk(Lanes.Width))
         {
-            return Answer.None(AnswerKind.Unsettled);
+            var weights = adjoint.Of([.. four.Select(t => (t.Problem.Slots, t.Problem.Solution, t.Red, t.Black))]);
+            foreach (var (task, weight) in four.Zip(weights))
+            {
+                answers[task.World][task.Probe] = Read(worlds[task.World], probes[task.Probe], task, weight);
+            }
         }
 
+        foreach (var task in tasks.Where(t => !t.Problem.Settled))
+        {
+            answers[task.World][task.Probe] = Answer.None(AnswerKind.Unsettled);
+        }
+    }
+
+    private Answer Read(WorldState world, Probe probe, Task task, double[] weight)
+    {
         var x = task.Problem.Solution;
         var volts = (task.Red < 0 ? 0 : x[task.Red]) - (task.Black < 0 ? 0 : x[task.Black]);
         if (probe.Kind == ProbeKind.Diode)
         {
             return volts > DiodeCompliance
                 ? Answer.None(AnswerKind.Overload)
-                : new Answer(AnswerKind.Value, volts, Spread(world, x, task.Amps, true));
+                : new Answer(AnswerKind.Value, volts, Spread(world, x, weight, 1));
         }
 
         var ohms = volts / task.Amps;
         return ohms > LargestOhms
             ? Answer.None(AnswerKind.Overload)
-            : new Answer(AnswerKind.Value, ohms, Spread(world, x, task.Amps * task.Amps));
+            : new Answer(AnswerKind.Value, ohms, Spread(world, x, weight, task.Amps));
     }
 
-    /// <summary>
-    /// Change of the reading with every resistance: a resistive network answers a change of conductance dg with -dg u^2 / I (reciprocity).
-    /// A junction's saturation current scales what it carries, and counts as such a conductance on the ohms ranges.
-    /// </summary>
-    private double[] Spread(WorldState world, double[] x, double over, bool isDiodeTest = false)
+    /// <summary>Change of the reading with every resistance and every junction's saturation current, which scales what the junction carries.</summary>
+    private double[] Spread(WorldState world, double[] x, double[] weight, double over)
     {
         var spread = new double[circuit.Parameters.Count];
         for (var p = 0; p < spread.Length; p++)
         {
             foreach (var change in circuit.Changes[p])
             {
-                if (circuit.Owners.BranchAt(change.Slot) is not { } branch || branch.Kind == BranchKind.Storage)
+                if (circuit.Owners.BranchAt(change.Slot) is { } branch && branch.Kind != BranchKind.Storage)
                 {
-                    spread[p] -= change.Relative * JunctionWatts(p, change.Slot, world, x, isDiodeTest) / over;
-                    continue;
+                    spread[p] -= branch.Slot == change.Slot ? ByBranch(world, branch, change, x, weight) / over : 0;
                 }
-
-                double u = 0;
-                for (var k = 0; k < branch.Rows.Length; k++)
+                else
                 {
-                    u += branch.Weights[k] * x[branch.Rows[k]];
-                }
-
-                var slot = world.Slots[branch.Slot];
-                var siemensChange = branch.Kind == BranchKind.Conductance ? slot * change.Relative : -change.Relative / slot;
-                if (branch.Slot == change.Slot)
-                {
-                    spread[p] -= siemensChange * u * u / over;
+                    spread[p] -= change.Relative * ByJunction(p, change.Slot, world, x, weight) / over;
                 }
             }
         }
@@ -168,16 +165,32 @@ internal sealed class ColdMeter(Circuit circuit)
         return spread;
     }
 
-    /// <summary>Current of a junction times the volts that a change of it moves: all of them at small volts, its slope's when it is turned on.</summary>
-    private double JunctionWatts(int parameter, int slot, WorldState world, double[] x, bool isDiodeTest)
+    private static double ByBranch(WorldState world, Branch branch, SlotChange change, double[] x, double[] weight)
     {
-        if (!circuit.Parameters[parameter].What.StartsWith("is", StringComparison.Ordinal))
+        var slot = world.Slots[branch.Slot];
+        var siemensChange = branch.Kind == BranchKind.Conductance ? slot * change.Relative : -change.Relative / slot;
+        return siemensChange * Across(branch, x) * Across(branch, weight);
+    }
+
+    private static double Across(Branch branch, double[] x)
+    {
+        double sum = 0;
+        for (var k = 0; k < branch.Rows.Length; k++)
         {
-            return 0;
+            sum += branch.Weights[k] * x[branch.Rows[k]];
         }
 
-        var element = circuit.Owners.ElementAt(slot);
-        if (element is null || !IsUnderVolts(element, x))
+        return sum;
+    }
+
+    /// <summary>Volts at the meter that the whole of an element's current counts for; 0 where the parameter is no saturation current.</summary>
+    private double ByJunction(int parameter, int slot, WorldState world, double[] x, double[] weight)
+    {
+        if (
+            !circuit.Parameters[parameter].What.StartsWith("is", StringComparison.Ordinal)
+            || circuit.Owners.ElementAt(slot) is not { } element
+            || !IsUnderVolts(element, x)
+        )
         {
             return 0;
         }
@@ -186,16 +199,14 @@ internal sealed class ColdMeter(Circuit circuit)
         double sum = 0;
         for (var k = 0; k < rest.Amps.Length; k++)
         {
-            var turnedOn = isDiodeTest && rest.Slope(k, k) > 0;
-            sum += rest.Amps[k] * (turnedOn ? rest.Amps[k] / rest.Slope(k, k) : rest.Volts[k]);
+            sum += rest.Amps[k] * (At(weight, element.Rows[k]) - At(weight, element.Rows[^1]));
         }
 
         return sum;
     }
 
-    private static bool IsUnderVolts(Element element, double[] x)
-    {
-        double At(int row) => row < 0 ? 0 : x[row];
-        return element.Rows.Any(r => Math.Abs(At(r) - At(element.Rows[^1])) > LeastVolts);
-    }
+    private static bool IsUnderVolts(Element element, double[] x) =>
+        element.Rows.Any(r => Math.Abs(At(x, r) - At(x, element.Rows[^1])) > LeastVolts);
+
+    private static double At(double[] x, int row) => row < 0 ? 0 : x[row];
 }

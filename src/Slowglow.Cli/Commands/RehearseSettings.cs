@@ -20,8 +20,13 @@ internal sealed class RehearseSettings : SheetSettings
     public int? Doubles { get; init; }
 
     [CommandOption("--wrong <N>")]
-    [Description("Units with a wrong part or a solder bridge, which the program does not weigh. Default: a tenth of --cases.")]
+    [Description("Units with a part of the wrong value. Default: a tenth of --cases.")]
     public int? Wrong { get; init; }
+
+    [CommandOption("--bridges <N>")]
+    [Description("Units with a solder bridge, which the program does not weigh. Default: none.")]
+    [DefaultValue(0)]
+    public int Bridges { get; init; }
 
     [CommandOption("--seed <S>")]
     [Description("The same seed hides the same faults in the same units.")]
@@ -49,7 +54,8 @@ internal sealed class RehearseSettings : SheetSettings
         {
             Cases = Count("--cases", Cases, 1),
             Doubles = Count("--doubles", Doubles ?? Cases / 10, 0),
-            OutOfCatalogue = Count("--wrong", Wrong ?? Cases / 10, 0),
+            WrongValues = Count("--wrong", Wrong ?? Cases / 10, 0),
+            Bridges = Count("--bridges", Bridges, 0),
             Seed = Seed,
             By = Word<Strategy>("--by", By),
             Draw = Word<FaultDraw>("--draw", Draw),

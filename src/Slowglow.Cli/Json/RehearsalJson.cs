@@ -12,7 +12,8 @@ internal sealed record RehearsalJson(
     double Certainty,
     RehearsedSinglesJson Singles,
     RehearsedOthersJson Doubles,
-    RehearsedOthersJson OutOfCatalogue,
+    RehearsedOthersJson WrongValues,
+    RehearsedOthersJson Bridges,
     IReadOnlyList<RehearsedCaseJson> Cases,
     IReadOnlyList<FindingJson> Findings
 )
@@ -26,7 +27,8 @@ internal sealed record RehearsalJson(
             report.Request.Rules.Certainty,
             RehearsedSinglesJson.From(report),
             RehearsedOthersJson.From(report.Doubles),
-            RehearsedOthersJson.From(report.OutOfCatalogue),
+            RehearsedOthersJson.From(report.WrongValues),
+            RehearsedOthersJson.From(report.Bridges),
             [.. report.Cases.Select(RehearsedCaseJson.From)],
             [.. findings.Select(FindingJson.From)]
         );

@@ -20,7 +20,8 @@ internal static class RehearsalTable
             $"A right first suspect was one part alone in {Share(report.Alone)}, {Number(report.Group)} parts on average."
         );
         Others(console, "two faults", report.Doubles);
-        Others(console, "a wrong part or a bridge", report.OutOfCatalogue);
+        Others(console, "a part of the wrong value", report.WrongValues);
+        Others(console, "two nets bridged", report.Bridges);
         Reliability(console, report.OnTheWay);
         Cases(console, report.Cases);
     }

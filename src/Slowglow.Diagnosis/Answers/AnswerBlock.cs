@@ -78,9 +78,15 @@ internal sealed class AnswerBlock
         return new(kind, mean, Math.Sqrt(variance));
     }
 
-    /// <summary>Variance of meter and model at a value on the scale.</summary>
-    public double ErrorVariance(int probe, double scaled) =>
-        ErrorModel.Variance(Probes[probe], meter, Scale.Of(Probes[probe]).From(scaled));
+    /// <summary>Variance of meter and model at a value on the scale, and of what is left where nothing should be.</summary>
+    public double ErrorVariance(int probe, double scaled)
+    {
+        var value = Scale.Of(Probes[probe]).From(scaled);
+        var error = ErrorModel.Variance(Probes[probe], meter, value);
+        return Has(0) && kinds[0]![probe] == AnswerKind.Value
+            ? error + Residue.Variance(Probes[probe], value, Scale.Of(Probes[probe]).From(means[0]![probe]))
+            : error;
+    }
 
     /// <summary>Solves the hypotheses that have not been asked yet, with their neighbours in severity.</summary>
     public void Ensure(IEnumerable<int> wanted, IProgress<double>? progress, CancellationToken cancel)

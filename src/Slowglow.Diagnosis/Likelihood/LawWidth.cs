@@ -10,7 +10,7 @@ namespace Slowglow.Diagnosis.Likelihood;
 internal static class LawWidth
 {
     private const double JunctionInOhms = 4;
-    private const double Junction = 1.4;
+    private const double Junction = 2;
     private const double Valve = 1.5;
     private const double Other = 1.25;
 

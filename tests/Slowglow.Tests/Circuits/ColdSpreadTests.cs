@@ -1,7 +1,12 @@
 using Slowglow.Circuits;
 using Slowglow.Sheets;
+using Slowglow.Sheets.Devices;
+using Slowglow.Sheets.Parts;
+using Slowglow.Sheets.Parts.Diode;
+using Slowglow.Sheets.Parts.Transistor;
 using Slowglow.Sheets.Readings;
 using Slowglow.Sheets.Setups;
+using Slowglow.Tests.House;
 
 namespace Slowglow.Tests.Circuits;
 
@@ -63,4 +68,52 @@ public class ColdSpreadTests
         var answer = Ask("T1.3", "RAW", ProbeKind.Diode);
         Assert.InRange(answer.Sigma, 0.005, 0.03);
     }
+
+    /// <summary>The slow and obvious check: the same unit with each parameter really moved. Between other junctions a diode test moves by little.</summary>
+    [Theory]
+    [InlineData("demo/sheets/merganser-vx2.yaml")]
+    [InlineData("demo/heronsgate-m60/sheet.yaml")]
+    public void A_diode_test_moves_as_it_does_when_the_junctions_are_really_moved(string file)
+    {
+        var circuit = Circuit.From(SheetReader.Read(File.ReadAllText(Path.Combine(Repository.Root, file))).Value!).Value!;
+        Probe[] probes = [.. circuit.Sheet.Parts.Where(IsJunction).Select(p => Across(p))];
+        var answers = Diode(circuit, probes);
+        var isOf = circuit.Parameters.Select((p, i) => (p, i)).Where(x => x.p.What == "is").Select(x => x.i).ToArray();
+        Assert.True(isOf.Length >= 5);
+        foreach (var index in isOf)
+        {
+            double[] deviations = [.. circuit.Parameters.Select((_, i) => i == index ? 0.5 : 0)];
+            var moved = Diode(circuit.Specimen(deviations), probes);
+            for (var p = 0; p < probes.Length; p++)
+            {
+                if (answers[p].HasValue && moved[p].HasValue)
+                {
+                    var real = (moved[p].Value - answers[p].Value) / 0.5;
+                    Assert.True(
+                        Math.Abs(answers[p].Spread[index] - real) < 0.003 + (0.35 * Math.Abs(real)),
+                        $"{probes[p].Where} by {circuit.Parameters[index].Part}: {answers[p].Spread[index]:G4} V foretold, {real:G4} V when moved"
+                    );
+                }
+            }
+        }
+    }
+
+    private static bool IsJunction(Part part) => part is DiodePart or TransistorPart { Device.Kind: DeviceKind.Bjt };
+
+    private static Probe Across(Part part) =>
+        part is DiodePart
+            ? new(part.Designator, part.Pins[0].Net, part.Pins[1].Net, ProbeKind.Diode)
+            : new(part.Designator, part.NetOf("b")!, part.NetOf("e")!, ProbeKind.Diode);
+
+    private static Answer[] Diode(Circuit circuit, Probe[] probes) =>
+        new Worlds(circuit).Ask(
+            Setup.Cold,
+            [
+                [],
+            ],
+            probes,
+            MeterClass.Handheld,
+            null,
+            TestContext.Current.CancellationToken
+        )[0];
 }

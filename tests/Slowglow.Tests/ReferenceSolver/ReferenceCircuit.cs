@@ -28,7 +28,7 @@ internal sealed class ReferenceCircuit
 
     /// <summary>27 C less a little, where kT/q is our solver's 25.852 mV; steps by the grid asked for rather than by estimated error.</summary>
     private const string Options =
-        ".options temp=26.85 tnom=26.85 reltol=1e-6 abstol=1e-9 vntol=1e-6 trtol=1e4 gmin=1e-12 itl4=100 itl1=500 method=gear";
+        ".options temp=26.85 tnom=26.85 reltol=1e-6 abstol=1e-9 vntol=1e-6 trtol=1e4 gmin=1e-14 itl4=100 itl1=500 method=gear";
 
     /// <summary>
     /// Its last Newton step is within a hundredth of a millivolt, and so the state far nearer; tighter, and the noise of amperes in a milliohm of
@@ -37,7 +37,7 @@ internal sealed class ReferenceCircuit
     private const string RestOptions = ".options temp=26.85 tnom=26.85 reltol=1e-6 abstol=1e-8 vntol=1e-5 gmin=1e-14 itl1=300";
 
     private const string SignalOptions =
-        ".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-8 vntol=1e-5 trtol=1e4 gmin=1e-12 itl4=100 itl1=300 method=gear";
+        ".options temp=26.85 tnom=26.85 reltol=1e-5 abstol=1e-8 vntol=1e-5 trtol=1e4 gmin=1e-14 itl4=100 itl1=300 method=gear";
 
     /// <summary>What our solver takes the outlet for.</summary>
     private const double MainsOhms = 0.4;

@@ -134,7 +134,7 @@ public class HiddenUnitTests
     [Fact]
     public void A_wrong_part_is_in_no_catalogue()
     {
-        var unit = Hidden.Value.Hide(0, HiddenKind.OutOfCatalogue, FaultDraw.Uniform, TestContext.Current.CancellationToken)!;
+        var unit = Hidden.Value.Hide(0, HiddenKind.WrongValue, FaultDraw.Uniform, TestContext.Current.CancellationToken)!;
         Assert.Empty(unit.Fault.Faults);
         Assert.NotNull(unit.Fault.Fitted);
         Assert.NotEqual("", unit.Complaint);

@@ -12,10 +12,22 @@ internal sealed class ColdMeter(Circuit circuit)
     /// <summary>Volts that the ohms ranges keep below: too little to turn a junction on (reference/meter_facts.csv gives makers' currents).</summary>
     private const double TestVolts = 0.25;
     private const double DiodeAmps = 1e-3;
+    private const double LeastOhms = 1e-3;
+
+    /// <summary>A turned-on junction holds about this.</summary>
+    private const double MostStartVolts = 0.6;
 
     /// <summary>Volts below which a junction has no part in a reading.</summary>
     private const double LeastVolts = 1e-3;
     private const double DiodeCompliance = 2.8;
+
+    /// <summary>
+    /// Resistances are kept in single precision: a difference smaller than this share of what was subtracted has no digit left. So it is on an island
+    /// that little ties to ground, such as a primary with the plug out.
+    /// </summary>
+    private const double Trusted = 1e-4;
+
+    private readonly AdjointAtRest adjoint = new(circuit.Equations);
 
     private sealed record Task(int World, int Probe, int Red, int Black, double Amps, StaticProblem Problem);
 
@@ -65,18 +77,32 @@ internal sealed class ColdMeter(Circuit circuit)
             return null;
         }
 
-        var ohms = OhmsBetween(world, red, black);
-        var amps = probe.Kind == ProbeKind.Diode ? DiodeAmps : Math.Min(1e-3, TestVolts / Math.Min(ohms, LargestOhms));
-        return new Task(w, index, red, black, amps, ProblemOf(world, red, black, amps, Math.Min(amps * ohms, 0.6)));
+        var ohms = OhmsOf(world, red, black);
+        var between = Math.Clamp(At(ohms, red) - At(ohms, black), LeastOhms, LargestOhms);
+        var amps = probe.Kind == ProbeKind.Diode ? DiodeAmps : Math.Min(1e-3, TestVolts / between);
+        return new Task(w, index, red, black, amps, ProblemOf(world, red, black, amps, ohms));
     }
 
-    /// <summary>
-    /// Rough ohms to choose the meter's current by. On an island that nothing ties to ground, such as a primary with the plug out, the
-    /// difference of two resistances of gigaohms says nothing; an ohm will do then, for what is read comes from the solve.
-    /// </summary>
-    private static double OhmsBetween(WorldState world, int red, int black) => Math.Max(world.OhmsBetween(red, black), 1);
+    /// <summary>Ohms by unknown for an ampere through the meter, at no volts at all: what its current is chosen by, and where the solve starts.</summary>
+    private double[] OhmsOf(WorldState world, int red, int black)
+    {
+        var n = world.Unknowns;
+        double R(int r, int c) => r < 0 || c < 0 ? 0 : world.Resistance[(r * n) + c];
+        if (world.OhmsBetween(red, black) < Trusted * Math.Max(R(red, red), R(black, black)))
+        {
+            return adjoint.Of([(world.Slots, new double[n], red, black)])[0];
+        }
 
-    private static StaticProblem ProblemOf(WorldState world, int red, int black, double amps, double volts)
+        var ohms = new double[n];
+        for (var r = 0; r < n; r++)
+        {
+            ohms[r] = R(r, red) - R(r, black);
+        }
+
+        return ohms;
+    }
+
+    private static StaticProblem ProblemOf(WorldState world, int red, int black, double amps, double[] ohms)
     {
         var pushed = new List<(int, double)>();
         if (red >= 0)
@@ -90,19 +116,12 @@ internal sealed class ColdMeter(Circuit circuit)
         }
 
         // Start from the straight-line answer, scaled to what a junction would let stand.
-        var n = world.Unknowns;
-        var ohms = OhmsBetween(world, red, black);
-        var start = new double[n];
-        for (var r = 0; r < n; r++)
-        {
-            var share = (red < 0 ? 0 : world.Resistance[(r * n) + red]) - (black < 0 ? 0 : world.Resistance[(r * n) + black]);
-            start[r] = share / ohms * volts;
-        }
-
+        var between = At(ohms, red) - At(ohms, black);
+        var scale = Math.Min(amps, MostStartVolts / between);
         return new StaticProblem
         {
             Slots = world.Slots,
-            Start = start,
+            Start = Array.ConvertAll(ohms, o => o * scale),
             Pushed = pushed,
         };
     }
@@ -110,7 +129,6 @@ internal sealed class ColdMeter(Circuit circuit)
     /// <summary>Reads the meter in every world that came to rest, four at a time.</summary>
     private void ReadAll(IReadOnlyList<WorldState> worlds, IReadOnlyList<Probe> probes, List<Task> tasks, Answer[][] answers)
     {
-        var adjoint = new AdjointAtRest(circuit.Equations);
         foreach (var four in tasks.Where(t => t.Problem.Settled).Chunk(Lanes.Width))
         {
             var weights = adjoint.Of([.. four.Select(t => (t.Problem.Slots, t.Problem.Solution, t.Red, t.Black))]);

@@ -34,5 +34,6 @@ internal static class Residue
         return width * width;
     }
 
-    private static double Widened(Probe probe, double size, double left) => Scale.Of(probe).To(size + left) - Scale.Of(probe).To(size);
+    private static double Widened(Probe probe, double size, double left) =>
+        Scale.Of(probe).To(size + left) - Scale.Of(probe).To(size);
 }

@@ -9,10 +9,12 @@ using Slowglow.Bench.Counter;
 using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Keeping;
 using Slowglow.Bench.Papers;
-using Slowglow.Storage;
+using Slowglow.Bench.Rehearsals.Practice;
 using Slowglow.Storage.Sqlite;
+using Slowglow.Storage;
 using Slowglow.Web.Desks;
 using Slowglow.Web.Layout;
+using Slowglow.Web.Practice;
 using Slowglow.Web.Supply;
 
 namespace Slowglow.Web.Hosting;
@@ -80,6 +82,8 @@ internal static class BenchApplication
         services.AddSingleton<ShopWords>();
         services.AddSingleton<SupplyAnswers>();
         services.AddSingleton<TakeStepReading>();
+        services.AddSingleton<StartPractice>();
+        services.AddSingleton<PracticeRounds>();
     }
 
     private static void AddPapers(IServiceCollection services)

@@ -17,7 +17,7 @@ public sealed class SignalAgreementTests(ITestOutputHelper output)
     /// <summary>Long enough for the slowest bias to come to rest.</summary>
     private const int Cycles = 150;
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("push-pull-cathode-bias", 1, 3)]
     [InlineData("single-ended", 2, 3)]
     [InlineData("transistor-power", 3, 3)]
@@ -60,7 +60,7 @@ public sealed class SignalAgreementTests(ITestOutputHelper output)
         ];
     }
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("single-ended")]
     [InlineData("push-pull-cathode-bias")]
     [InlineData("small-signal")]

@@ -31,14 +31,11 @@ public sealed class LooksTests(Chromium chromium)
     [InlineData("", ColorScheme.Dark)]
     [InlineData("/jobs", ColorScheme.Light)]
     [InlineData("/settings", ColorScheme.Light)]
-<<<<<<< HEAD
     [InlineData("/board", ColorScheme.Light)]
     [InlineData("/book-in", ColorScheme.Dark)]
     [InlineData("/job/1001/papers", ColorScheme.Light)]
     [InlineData("/job/1001/papers", ColorScheme.Dark)]
-=======
     [InlineData("/practice", ColorScheme.Light)]
->>>>>>> 8e00299 (Let a learner play against a hidden fault, and choose an ohmmeter's current where single precision has no digit left)
     [InlineData("/job/9999", ColorScheme.Light)]
     [InlineData("/no-such-page", ColorScheme.Light)]
     public async Task Page_is_free_of_accessibility_faults(string path, ColorScheme scheme)

@@ -47,6 +47,11 @@ public static class CommandLine
             .WithDescription("Which parts, failed in which way, explain the readings; and what to measure next.")
             .WithExample("diagnose", "combo.yaml", "readings.yaml")
             .WithExample("diagnose", "combo.yaml", "--reading", "\"V1.6 = 62 V\"", "--complaint", "\"thin and gritty\"");
+        config
+            .AddCommand<DrawCommand>("draw")
+            .WithData(streams)
+            .WithDescription("Draw the circuit from its sheet, with what every point should read; nothing is placed by hand.")
+            .WithExample("draw", "combo.yaml", "--out", "combo.svg", "--resistors", "zigzag");
         ConfigureSupply(config, streams);
         config
             .AddCommand<RehearseCommand>("rehearse")

@@ -111,6 +111,19 @@ public class AnswersAsJsonTests
         Assert.Contains("it would be", run.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_drawing_has_its_published_shape()
+    {
+        var answer = Holds(
+            "draw",
+            await RunCommand.InRoot("draw", "demo/kittiwake-15/sheet.yaml", "--resistors", "zigzag", "--json")
+        );
+        Assert.StartsWith("<svg", answer["svg"]!.GetValue<string>(), StringComparison.Ordinal);
+        var wrong = await RunCommand.InRoot("draw", "demo/kittiwake-15/sheet.yaml", "--resistors", "round");
+        Assert.Equal(1, wrong.Code);
+        Assert.Contains("box or zigzag", wrong.Error, StringComparison.Ordinal);
+    }
+
     private static JsonNode Holds(string schema, CommandRun run)
     {
         Assert.True(run.Code == 0, $"exit {run.Code}\n{run.Error}\n{run.Out}");

@@ -1,0 +1,44 @@
+using Slowglow.Drawing.Grid;
+using Slowglow.Drawing.Layout;
+using Slowglow.Drawing.Stages;
+using Slowglow.Drawing.Svg;
+using Slowglow.Drawing.Symbols;
+using Slowglow.Sheets;
+
+namespace Slowglow.Drawing;
+
+/// <summary>The service drawing of a sheet. Nobody places anything by hand.</summary>
+public static class ServiceDrawing
+{
+    private const int Gap = 5;
+
+    /// <summary>Lays a sheet out. The same sheet and potentials always give the same layout.</summary>
+    /// <param name="sheet">Any sheet that was read without errors.</param>
+    /// <param name="potentials">Volts dc by canonical net; nets may be missing.</param>
+    public static DrawingLayout LayOut(
+        Sheet sheet,
+        IReadOnlyDictionary<string, double> potentials,
+        DrawingStyle style,
+        CancellationToken cancel = default
+    )
+    {
+        var symbols = new SymbolBook(sheet, style.Zigzag).All();
+        var roles = new NetRoles(sheet, potentials);
+        var plan = new BandPlan(sheet, symbols, roles);
+        var maker = new StripMaker(sheet, symbols, roles, plan.Depth);
+        List<Strip> strips = [];
+        var top = 0;
+        foreach (var band in plan.Bands())
+        {
+            var strip = maker.Make(band, cancel);
+            var outline = strip.Outline;
+            strips.Add(strip.Moved(new Cell(-outline.Left, top - outline.Top)));
+            top += outline.Height + Gap;
+        }
+
+        return new DrawingLayout(sheet, roles, strips);
+    }
+
+    /// <summary>The drawing as SVG text, with figures, marks and shades on it.</summary>
+    public static string Write(DrawingLayout layout, DrawingFigures figures) => new SvgDrawing(layout, figures).Write();
+}

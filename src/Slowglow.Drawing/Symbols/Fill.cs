@@ -1,0 +1,8 @@
+namespace Slowglow.Drawing.Symbols;
+
+internal enum Fill
+{
+    None,
+    Paper,
+    Ink,
+}

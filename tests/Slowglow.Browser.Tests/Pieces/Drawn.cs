@@ -21,6 +21,7 @@ internal static class Drawn
             .AddSingleton<IDbContextFactory<ShopDatabase>>(new SqliteShop("never opened"))
             .AddSingleton<BenchUnits>()
             .AddSingleton<JobNews>()
+            .AddSingleton<JobLedger>()
             .AddSingleton<TimelineWriter>()
             .AddSingleton<OpenJob>()
             .AddSingleton<WithdrawReading>()

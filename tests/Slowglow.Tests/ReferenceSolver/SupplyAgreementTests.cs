@@ -21,7 +21,7 @@ public sealed class SupplyAgreementTests(ITestOutputHelper output)
     /// <summary>Ripple below this is of no account, volts; a winding below this share of the largest current is one without load.</summary>
     private const double LeastRipple = 0.02;
 
-    [Theory(Explicit = true)]
+    [Theory]
     [InlineData("regulated-supply", new[] { "RAW", "LOW" })]
     [InlineData("single-ended", new[] { "HT1", "HT2" })]
     [InlineData("transistor-power", new[] { "VP", "VN" })]

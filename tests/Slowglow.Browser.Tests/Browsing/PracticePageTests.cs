@@ -26,11 +26,12 @@ public sealed class PracticePageTests(Chromium chromium)
         await Expect(person.Page.Locator("#practice-measure")).ToBeVisibleAsync(new() { Timeout = SolvingMilliseconds });
 
         await AskAsync(person, "practice-measure", "NOWHERE");
-        await Expect(person.Page.Locator(".findings")).ToContainTextAsync("NOWHERE");
+        await Expect(person.Page.Locator(".findings")).ToContainTextAsync("NOWHERE", new() { Timeout = SolvingMilliseconds });
         await Expect(person.Page.Locator("#practice-measure")).ToHaveValueAsync("NOWHERE");
         await AskAsync(person, "practice-measure", "HT1");
+        await Expect(Rows(person)).ToHaveCountAsync(1, new() { Timeout = SolvingMilliseconds });
         await AskAsync(person, "practice-measure", "R1 ohm");
-        await Expect(Rows(person)).ToHaveCountAsync(2);
+        await Expect(Rows(person)).ToHaveCountAsync(2, new() { Timeout = SolvingMilliseconds });
         await Expect(Rows(person).First).ToContainTextAsync(" V (");
         await Expect(Rows(person).Last).ToContainTextAsync("ohm");
 
@@ -54,8 +55,8 @@ public sealed class PracticePageTests(Chromium chromium)
     private static async Task AskAsync(BenchPerson person, string box, string what)
     {
         await person.Page.Locator("#" + box).FillAsync(what);
-        await person.Page.Locator("#" + box).PressAsync("Enter");
         await Expect(person.Page.GetByRole(AriaRole.Button, new() { Name = "Measure" }))
             .ToBeEnabledAsync(new() { Timeout = SolvingMilliseconds });
+        await person.Page.Locator("#" + box).PressAsync("Enter");
     }
 }

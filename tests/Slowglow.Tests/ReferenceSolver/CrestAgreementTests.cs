@@ -7,7 +7,7 @@ namespace Slowglow.Tests.ReferenceSolver;
 /// <summary>
 /// Two thousand random single faults over circuits of all families, at rest with the mains frozen at its crest: every net within 0.01 % and
 /// 0.1 mV of the reference. Differences that have a name are listed under it in the output: nets that our solver says float, nets so loose
-/// that a tenth of a nanoampere shows, worlds in which the reference finds none. What is left, one volt in a hundred at most, is listed as differing and
+/// that a tenth of a nanoampere shows (ends of windings that meet only diodes among them), worlds in which the reference finds none. What is left, one volt in a hundred at most, is listed as differing and
 /// has no name yet. At least 99.8 % of worlds settle.
 /// </summary>
 public sealed class CrestAgreementTests(ITestOutputHelper output)
@@ -15,7 +15,7 @@ public sealed class CrestAgreementTests(ITestOutputHelper output)
     private const int FaultsOfSheet = 165;
     private const int Seed = 2026;
 
-    [Fact(Explicit = true)]
+    [Fact]
     public void Two_thousand_random_single_faults_agree_with_the_reference_at_every_net()
     {
         List<CrestComparison> all = [];
@@ -34,7 +34,7 @@ public sealed class CrestAgreementTests(ITestOutputHelper output)
         Say("without a reference", all.SelectMany(c => c.WithoutReference));
         Say("differ", all.SelectMany(c => c.Disagreements));
         var worlds = all.Sum(c => c.Worlds);
-        Assert.True(worlds >= 2000 && all.Count >= 10 && parts.Min() < 60 && parts.Max() > 150, $"{worlds} worlds");
+        Assert.True(worlds >= 2000 && all.Count >= 10 && parts.Min() < 60 && parts.Max() >= 150, $"{worlds} worlds");
         var (apart, volts) = (all.Sum(c => c.Disagreements.Count), all.Sum(c => c.Figures));
         Assert.True(apart <= volts / 100, $"{apart} volts apart, {volts} agree");
         Assert.True(all.Sum(c => c.Unsettled.Count) <= worlds / 500);

@@ -5,8 +5,7 @@ namespace Slowglow.Tests.ReferenceSolver;
 
 /// <summary>
 /// Resting states of one sheet, ours beside the reference's, net by net. The reference looks from our state, which has to stand by its own
-/// equations; where it finds nothing from there it looks again from our healthy state. Nothing is left out without being named in one of the
-/// lists.
+/// equations; where it finds nothing from there it looks again from our healthy state, and then from ours once more, judging less narrowly. Nothing is left out without being named in one of the lists.
 /// </summary>
 internal sealed class CrestComparison(string sheet)
 {
@@ -22,7 +21,7 @@ internal sealed class CrestComparison(string sheet)
     public int Figures { get; private set; }
     public int Floating { get; private set; }
 
-    /// <summary>Figures that differ by no more than what our solver's settling current moves on so loose a net.</summary>
+    /// <summary>Figures that differ by no more than what our solver's settling current moves on so loose a net, and ends of windings that meet only diodes.</summary>
     public List<string> Loose { get; } = [];
 
     public double Worst { get; private set; }
@@ -45,7 +44,10 @@ internal sealed class CrestComparison(string sheet)
         }
 
         var circuit = new ReferenceCircuit(world.Circuit.Sheet, Setup.Default, world.Faults, run: ReferenceRun.Crest);
-        var found = Differences(circuit, world, world.Volts) ?? Differences(circuit, world, healthy);
+        var found =
+            Differences(world, circuit, circuit.RestText(world.Volts))
+            ?? Differences(world, circuit, circuit.RestText(healthy))
+            ?? Differences(world, circuit, circuit.RestText(world.Volts, rounded: true));
         if (found is null)
         {
             WithoutReference.Add($"{sheet}: {world.Name}");
@@ -57,13 +59,13 @@ internal sealed class CrestComparison(string sheet)
     }
 
     /// <summary>Null when the reference finds nothing from there.</summary>
-    private List<string>? Differences(ReferenceCircuit circuit, CrestWorld world, IReadOnlyDictionary<string, double> from)
+    private List<string>? Differences(CrestWorld world, ReferenceCircuit circuit, IReadOnlyList<string> text)
     {
         var nets = circuit.Deck.Nodes.Where(n => Deck.IsNet(n.Key) && world.Volts.ContainsKey(n.Key)).ToList();
         Dictionary<string, double[]> found;
         try
         {
-            found = NgSpice.Run(circuit.RestText(from), "op", [.. nets.Select(n => n.Value)], plainly: true);
+            found = NgSpice.Run(text, "op", [.. nets.Select(n => n.Value)], plainly: true);
         }
         catch (InvalidOperationException)
         {
@@ -78,6 +80,7 @@ internal sealed class CrestComparison(string sheet)
         List<string> differences = [];
         List<string> loose = [];
         double worst = 0;
+        var ends = LooseNets.Of(world.Circuit.Sheet);
         foreach (var (net, theirs) in found.Where(n => !world.Floats(n.Key)))
         {
             var ours = world.Volts[net];
@@ -90,7 +93,7 @@ internal sealed class CrestComparison(string sheet)
             }
             else
             {
-                (difference <= world.Moved(net, SettledAmps) ? loose : differences).Add(text);
+                (ends.Contains(net) || difference <= world.Moved(net, SettledAmps) ? loose : differences).Add(text);
             }
         }
 

@@ -5,8 +5,6 @@ public sealed record DrawingFigures
 {
     public static DrawingFigures None { get; } = new();
 
-    /// <summary>Volts dc against chassis by canonical net: height on the paper follows them.</summary>
-    public IReadOnlyDictionary<string, double> Potentials { get; init; } = new Dictionary<string, double>();
     public IReadOnlyList<PointFigure> Points { get; init; } = [];
 
     /// <summary>Share of suspicion (0 to 1) by designator.</summary>

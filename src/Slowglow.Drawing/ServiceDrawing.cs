@@ -40,5 +40,10 @@ public static class ServiceDrawing
     }
 
     /// <summary>The drawing as SVG text, with figures, marks and shades on it.</summary>
-    public static string Write(DrawingLayout layout, DrawingFigures figures) => new SvgDrawing(layout, figures).Write();
+    /// <param name="standsAlone">True for a document of its own; false for a page that has <see cref="StyleSheet"/> already.</param>
+    public static string Write(DrawingLayout layout, DrawingFigures figures, bool standsAlone = true) =>
+        new SvgDrawing(layout, figures, standsAlone).Write();
+
+    /// <summary>The style sheet for pages with drawings in them. They may set the --drawing-… properties.</summary>
+    public static string StyleSheet => Look.Rules;
 }

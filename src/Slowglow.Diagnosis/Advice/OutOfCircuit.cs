@@ -23,7 +23,15 @@ internal static class OutOfCircuit
 {
     public static string Say(Part part, Fault fault)
     {
-        var (how, good, bad) = part switch
+        var (how, good, bad) = Check(part, fault);
+        return how.Length == 0
+            ? $"Prove it before ordering: no meter proves {part.Designator} out of circuit; put a known good one in."
+            : $"Prove it out of circuit: {how}; a good one shows {good}, this one would show {bad}.";
+    }
+
+    /// <summary>What to do, what a good part and the suspected one would show; all empty where no meter tells.</summary>
+    public static (string How, string Good, string Bad) Check(Part part, Fault fault) =>
+        part switch
         {
             ResistorPart r => (Lift(part), Band(r.Ohms, r.Tolerance, "ohm"), OfValue(fault, r.Ohms, "ohm")),
             CapacitorPart c => OfCapacitor(c, fault),
@@ -43,10 +51,6 @@ internal static class OutOfCircuit
             ),
             _ => ("", "", ""),
         };
-        return how.Length == 0
-            ? $"Prove it before ordering: no meter proves {part.Designator} out of circuit; put a known good one in."
-            : $"Prove it out of circuit: {how}; a good one shows {good}, this one would show {bad}.";
-    }
 
     /// <summary>Minutes from here to a new part fitted.</summary>
     public static double MinutesToReplace(Part part) =>

@@ -29,9 +29,9 @@ internal static class FigureWords
         if (next is not null)
         {
             lines.Add(new($"next: {next.Range}", "next"));
-            if (next.IsLiveHighTension)
+            if (next.Caution is { } caution)
             {
-                lines.Add(new("caution: live HT", "next"));
+                lines.Add(new($"caution: {caution}", "next"));
             }
         }
 

@@ -6,7 +6,7 @@ using Slowglow.Drawing.Wiring;
 namespace Slowglow.Drawing.Svg;
 
 /// <summary>Writes a layout with its figures as one SVG document.</summary>
-internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures)
+internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures, bool standsAlone)
 {
     private const int Margin = 3;
     private const int Head = 4;
@@ -34,9 +34,13 @@ internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures)
             ("aria-label", $"Service drawing, {layout.Sheet.Unit}")
         );
         svg.Element("title", $"Service drawing, {layout.Sheet.Unit}");
-        svg.Open("style");
-        svg.Raw(Look.Css);
-        svg.Close("style");
+        if (standsAlone)
+        {
+            svg.Open("style");
+            svg.Raw(Look.Alone(isTall: height > width));
+            svg.Close("style");
+        }
+
         svg.Empty(
             "rect",
             ("class", "sheet"),
@@ -165,8 +169,7 @@ internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures)
             ("class", "part"),
             ("data-part", placed.Symbol.Part?.Designator ?? "MAINS"),
             ("tabindex", "0"),
-            ("role", "button"),
-            ("aria-label", title)
+            ("role", "button")
         );
         svg.Element("title", title);
         var room = placed.Stance.Rooms.Take(2).Select(r => r.Moved(placed.Origin)).Aggregate((a, b) => a.With(b));
@@ -247,14 +250,7 @@ internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures)
     private void Draw(FigureBox box)
     {
         var sentence = FigureWords.Sentence(box.Figure);
-        svg.Open(
-            "g",
-            ("class", "point"),
-            ("data-point", box.Figure.Where),
-            ("tabindex", "0"),
-            ("role", "button"),
-            ("aria-label", sentence)
-        );
+        svg.Open("g", ("class", "point"), ("data-point", box.Figure.Where), ("tabindex", "0"), ("role", "button"));
         svg.Element("title", sentence);
         svg.Empty("circle", ("class", "hold"), ("cx", Ink.Px(box.Spot.X)), ("cy", Ink.Px(box.Spot.Y)), ("r", "9"));
         if (box.Leader is { } end)

@@ -21,7 +21,51 @@ window.slowglow = {
     }
     return input.value;
   },
+  // A drawing was put on the page: one stop for the Tab key, arrows go on from there; the next reading comes into view when it is a new one.
+  drawing(paper, card, bring) {
+    paper.slowglowCard = card;
+    const marks = paper.querySelectorAll("[data-point], [data-part]");
+    marks.forEach((mark, i) => mark.setAttribute("tabindex", i === 0 ? "0" : "-1"));
+    const ring = paper.querySelector(".ring");
+    if (bring && ring) {
+      const [at, box] = [ring.getBoundingClientRect(), paper.getBoundingClientRect()];
+      paper.scrollLeft += at.left + at.width / 2 - box.left - box.width / 2;
+      paper.scrollTop += at.top + at.height / 2 - box.top - box.height / 2;
+    }
+  },
 };
+
+function choose(mark) {
+  const card = mark?.closest(".drawn")?.slowglowCard;
+  if (card && mark.dataset.point) {
+    card.invokeMethodAsync("ChoosePointAsync", mark.dataset.point);
+  } else if (card) {
+    card.invokeMethodAsync("ChoosePart", mark.dataset.part);
+  }
+}
+
+document.addEventListener("click", (e) => choose(e.target.closest?.(".drawn [data-point], .drawn [data-part]")));
+
+document.addEventListener("keydown", (e) => {
+  const mark = e.target.closest?.(".drawn [data-point], .drawn [data-part]");
+  if (!mark) {
+    return;
+  }
+  if (e.key === "Enter" || e.key === " ") {
+    e.preventDefault();
+    choose(mark);
+    return;
+  }
+  const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[e.key];
+  if (step) {
+    e.preventDefault();
+    const marks = [...mark.closest(".drawn").querySelectorAll("[data-point], [data-part]")];
+    const to = marks[(marks.indexOf(mark) + step + marks.length) % marks.length];
+    mark.setAttribute("tabindex", "-1");
+    to.setAttribute("tabindex", "0");
+    to.focus();
+  }
+});
 
 function remember(input) {
   if (input.dataset.keep) {

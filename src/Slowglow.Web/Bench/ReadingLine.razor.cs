@@ -43,6 +43,9 @@ public sealed partial class ReadingLine
         await PutAsync(line.Before + line.After, line.Before.Length);
     }
 
+    /// <summary>Puts a point, or a part to measure across, into the box; the figure is typed next.</summary>
+    public async Task FillAsync(string where) => await PutAsync(where + " = ", where.Length + 3);
+
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (firstRender && RendererInfo.IsInteractive)

@@ -1,12 +1,14 @@
 using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
+using Slowglow.Drawing;
 using Slowglow.Sheets;
 
 namespace Slowglow.Web.Desks;
 
 /// <summary>Everything the bench page shows of a job. Immutable: a change is a new picture.</summary>
 /// <param name="Job">Null when there is no such job; <paramref name="Findings"/> say so.</param>
+/// <param name="Layout">The sheet as a service drawing, without figures; null until it is drawn.</param>
 /// <param name="Trouble">A sentence when something could not be worked out, otherwise null.</param>
 public sealed record DeskPicture(
     OpenedJob? Job,
@@ -14,6 +16,7 @@ public sealed record DeskPicture(
     Solved<IReadOnlyList<Expectation>>? Expected = null,
     Solved<DiagnosisResult>? Diagnosis = null,
     Solved<LevelComparison?>? Levels = null,
+    DrawingLayout? Layout = null,
     WorkUnderWay? Work = null,
     string? Trouble = null
 )

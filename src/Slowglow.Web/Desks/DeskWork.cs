@@ -1,6 +1,7 @@
 using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
+using Slowglow.Drawing;
 
 namespace Slowglow.Web.Desks;
 
@@ -27,6 +28,13 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
                 _ => new ExpectReadings(unit).Run(job.Chosen, cancel)
             );
             desk.Show(p => p! with { Expected = expected });
+        }
+
+        if (picture.Layout?.Sheet != unit.Sheet)
+        {
+            desk.Show(p => p! with { Layout = null });
+            var layout = Work("the drawing", "", _ => new DrawUnit(unit).LayOut(new DrawingStyle(), cancel));
+            desk.Show(p => p! with { Layout = layout.Value });
         }
 
         var diagnosisFor = DeskPicture.DiagnosisFor(job);

@@ -54,6 +54,7 @@ internal static class BenchApplication
         app.UseAntiforgery();
         EmbeddedAssets.Map(app);
         PaperRoutes.Map(app);
+        DrawingRoute.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

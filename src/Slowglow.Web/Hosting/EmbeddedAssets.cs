@@ -1,7 +1,9 @@
 using System.Security.Cryptography;
+using System.Text;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Net.Http.Headers;
+using Slowglow.Drawing;
 
 namespace Slowglow.Web.Hosting;
 
@@ -21,6 +23,8 @@ internal static class EmbeddedAssets
             var file = name[Prefix.Length..];
             Map(app, file == "blazor.web.js" ? "/_framework/blazor.web.js" : "/assets/" + file, bytes.ToArray(), TypeOf(file));
         }
+
+        Map(app, "/assets/drawing.css", Encoding.UTF8.GetBytes(ServiceDrawing.StyleSheet), TypeOf("drawing.css"));
     }
 
     private static void Map(WebApplication app, string path, byte[] bytes, string type)

@@ -56,6 +56,8 @@ public sealed partial class BenchPage : IDisposable
 
     private Task TakeAsync(NextReading next) => line?.FillAsync(next) ?? Task.CompletedTask;
 
+    private Task PointAsync(string where) => line?.FillAsync(where) ?? Task.CompletedTask;
+
     private void Redraw() =>
         _ = InvokeAsync(() =>
         {

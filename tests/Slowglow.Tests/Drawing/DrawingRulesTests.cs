@@ -81,7 +81,7 @@ public class DrawingRulesTests
             {
                 Points = points,
                 Suspicion = new Dictionary<string, double> { ["R10"] = 0.62 },
-                Next = new NextMark(["V1.6"], "600 V dc", true),
+                Next = new NextMark(["V1.6"], "600 V dc", "live HT"),
             }
         );
         Assert.Contains(">▼ 62 V low<", svg, StringComparison.Ordinal);

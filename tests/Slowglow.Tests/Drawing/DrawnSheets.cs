@@ -52,7 +52,7 @@ internal static class DrawnSheets
         var points = Figures(name);
         var potentials = points.ToDictionary(p => p.Net, p => p.Nominal);
         var layout = ServiceDrawing.LayOut(Sheet(name), potentials, new DrawingStyle());
-        return (layout, ServiceDrawing.Write(layout, new DrawingFigures { Potentials = potentials, Points = points }));
+        return (layout, ServiceDrawing.Write(layout, new DrawingFigures { Points = points }));
     }
 
     public static IReadOnlyList<PointFigure> Figures(string name) =>

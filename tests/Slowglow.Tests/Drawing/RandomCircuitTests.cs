@@ -38,9 +38,7 @@ public class RandomCircuitTests
             .ToDictionary(n => n, _ => (random.NextDouble() * 400) - 50);
         var layout = ServiceDrawing.LayOut(sheet, potentials, new DrawingStyle(), TestContext.Current.CancellationToken);
         var points = potentials.Select(p => new PointFigure(p.Key, p.Key, p.Value, p.Value - 5, p.Value + 5)).ToArray();
-        var drawing = new DrawnDocument(
-            ServiceDrawing.Write(layout, new DrawingFigures { Potentials = potentials, Points = points })
-        );
+        var drawing = new DrawnDocument(ServiceDrawing.Write(layout, new DrawingFigures { Points = points }));
 
         Assert.Equal(DrawnNets.Of(sheet), DrawnNets.Of(drawing, sheet));
         Assert.Empty(DrawingRulesTests.Overlaps(drawing.Bodies(), drawing.Bodies()));

@@ -96,7 +96,8 @@ public sealed class SqliteCopies(string shopPath) : IShopCopies
             await CountAsync("customers"),
             await CountAsync("jobs"),
             await CountAsync("timeline"),
-            await TableAsync("papers") ? await CountAsync("papers") : 0
+            await TableAsync("papers") ? await CountAsync("papers") : 0,
+            await TableAsync("photos") ? await CountAsync("photos") : 0
         );
 
         async Task<int> CountAsync(string table) =>

@@ -18,6 +18,8 @@ public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(op
     public DbSet<TimelineEntry> Timeline => Set<TimelineEntry>();
     public DbSet<BoardCard> Board => Set<BoardCard>();
     public DbSet<KeptPaper> Papers => Set<KeptPaper>();
+    public DbSet<KeptPhoto> Photos => Set<KeptPhoto>();
+
     public DbSet<ShopSettings> Settings => Set<ShopSettings>();
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -53,6 +55,11 @@ public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(op
         if (ChangeTracker.Entries<KeptPaper>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
         {
             throw new InvalidOperationException("A paper that was issued stays as it is: a credit note puts it right.");
+        }
+
+        if (ChangeTracker.Entries<KeptPhoto>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
+        {
+            throw new InvalidOperationException("A photograph stays as it is: strike its entry out.");
         }
     }
 }

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Bench.Jobs;
+using Slowglow.Bench.Photographs;
 using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Workshop.Accounts;
@@ -65,13 +66,26 @@ public sealed class BookIn(IDbContextFactory<ShopDatabase> shop, TimeProvider cl
             return new(null, Said.Wrong("That customer is not in the book any more.", "Type the name anew."));
         }
 
+        var photos = (booking.Photos ?? []).Select(p => PhotoFiles.Draft(p, clock.GetUtcNow())).ToList();
+        if (photos.SelectMany(p => p.Objections).ToList() is { Count: > 0 } none)
+        {
+            return new(null, Said.Of(none));
+        }
+
         var number = (await database.Jobs.MaxAsync(j => (int?)j.Number, cancel) ?? FirstNumber - 1) + 1;
         var unit = new UnitOnBench(booking.Maker.Trim(), booking.Model.Trim(), booking.Serial.Trim(), booking.MainsVolts);
-        var job = JobOf(number, booking, known ?? New(booking), unit, by);
+        var job = JobOf(number, booking, known ?? New(booking), unit);
+        job.Timeline.AddRange(photos.Select(p => p.Entry!));
+        Place(job, by);
         job.Sheet = await SheetAsync(database, unit, cancel);
         // The card on the board names the customer, whose number a new one has only once it is stored.
         await using var whole = await database.Database.BeginTransactionAsync(cancel);
         database.Jobs.Add(job);
+        foreach (var photo in photos.Select(p => p.Photo!).DistinctBy(p => p.File))
+        {
+            await PhotoFiles.KeepAsync(database, photo, cancel);
+        }
+
         await database.SaveChangesAsync(cancel);
         database.Board.Add(BoardCard.Of(job));
         await database.SaveChangesAsync(cancel);
@@ -79,7 +93,7 @@ public sealed class BookIn(IDbContextFactory<ShopDatabase> shop, TimeProvider cl
         return new(new BookedJob(number), []);
     }
 
-    private Job JobOf(int number, Booking booking, Customer customer, UnitOnBench unit, string? by)
+    private Job JobOf(int number, Booking booking, Customer customer, UnitOnBench unit)
     {
         var now = clock.GetUtcNow();
         List<TimelineEntry> timeline =
@@ -108,11 +122,6 @@ public sealed class BookIn(IDbContextFactory<ShopDatabase> shop, TimeProvider cl
             );
         }
 
-        for (var i = 0; i < timeline.Count; i++)
-        {
-            timeline[i].Place(number, i + 1, now, by);
-        }
-
         var job = new Job
         {
             Number = number,
@@ -124,6 +133,14 @@ public sealed class BookIn(IDbContextFactory<ShopDatabase> shop, TimeProvider cl
             Timeline = timeline,
         };
         return job;
+    }
+
+    private static void Place(Job job, string? by)
+    {
+        for (var i = 0; i < job.Timeline.Count; i++)
+        {
+            job.Timeline[i].Place(job.Number, i + 1, job.BookedIn, by);
+        }
     }
 
     private static Customer New(Booking booking) =>

@@ -1,10 +1,12 @@
 using Slowglow.Workshop.Money;
+using Slowglow.Workshop.Photos;
 
 namespace Slowglow.Bench.Counter;
 
 /// <summary>What is filled in at the counter.</summary>
 /// <param name="CustomerId">A customer known already; null for a new one.</param>
 /// <param name="Promised">Day that was promised; null when none was.</param>
+/// <param name="Photos">Taken at the counter; null when none were.</param>
 /// <param name="Deposit">Paid at the counter; null when nothing was.</param>
 public sealed record Booking(
     int? CustomerId,
@@ -26,5 +28,6 @@ public sealed record Booking(
     Amount? Limit,
     Amount? Deposit,
     DateOnly? Promised,
-    int? EarlierJob
+    int? EarlierJob,
+    IReadOnlyList<TakenPhoto>? Photos = null
 );

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
+using Slowglow.Bench.Photographs;
 using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Workshop.Jobs;
@@ -83,6 +84,11 @@ public sealed class JobLedger(IDbContextFactory<ShopDatabase> shop, TimeProvider
         if (drafted.Paper is { } paper)
         {
             database.Papers.Add(paper);
+        }
+
+        if (drafted.Photo is { } photo)
+        {
+            await PhotoFiles.KeepAsync(database, photo, cancel);
         }
 
         await HangAsync(database, job, cancel);

@@ -31,6 +31,7 @@ public sealed class ExportShop(IDbContextFactory<ShopDatabase> shop, TimeProvide
                 await File.WriteAllTextAsync(files[^1], text, cancel);
             }
 
+            files.AddRange(await PhotosAsync(database, full, cancel));
             return new(files, []);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -40,6 +41,20 @@ public sealed class ExportShop(IDbContextFactory<ShopDatabase> shop, TimeProvide
                 Said.Wrong($"Nothing could be written to {folder}.", "A folder that may be written to, on a disk with room.")
             );
         }
+    }
+
+    /// <summary>Each under the name that its entries in the timelines give.</summary>
+    private static async Task<IReadOnlyList<string>> PhotosAsync(ShopDatabase database, string folder, CancellationToken cancel)
+    {
+        List<string> files = [];
+        foreach (var name in await database.Photos.Select(p => p.File).OrderBy(f => f).ToListAsync(cancel))
+        {
+            var content = await database.Photos.Where(p => p.File == name).Select(p => p.Content).SingleAsync(cancel);
+            files.Add(Path.Combine(Directory.CreateDirectory(Path.Combine(folder, "photos")).FullName, name));
+            await File.WriteAllBytesAsync(files[^1], content, cancel);
+        }
+
+        return files;
     }
 
     private static async Task JsonAsync(ShopDatabase database, Stream stream, CancellationToken cancel)

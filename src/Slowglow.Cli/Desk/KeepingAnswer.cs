@@ -17,12 +17,15 @@ internal static class KeepingAnswer
 
         if (settings.Json)
         {
-            JsonOut.Write(streams, new CopyJson(made.Path, made.Bytes, rows.Customers, rows.Jobs, rows.Entries, rows.Papers));
+            JsonOut.Write(
+                streams,
+                new CopyJson(made.Path, made.Bytes, rows.Customers, rows.Jobs, rows.Entries, rows.Papers, rows.Photos)
+            );
         }
         else
         {
             streams.Out.WriteLine(
-                $"{done}: {made.Path}, {made.Bytes / 1024} kB, {rows.Jobs} jobs, {rows.Entries} entries, {rows.Papers} papers."
+                $"{done}: {made.Path}, {made.Bytes / 1024} kB, {rows.Jobs} jobs, {rows.Entries} entries, {rows.Papers} papers, {rows.Photos} photographs."
             );
         }
 

@@ -51,6 +51,29 @@ namespace Slowglow.Storage.Postgres.Migrations
                     b.ToTable("papers", (string)null);
                 });
 
+            modelBuilder.Entity("Slowglow.Storage.Records.KeptPhoto", b =>
+                {
+                    b.Property<string>("File")
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)");
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("bytea");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("character varying(20)");
+
+                    b.HasKey("File");
+
+                    b.ToTable("photos", (string)null);
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Customers.Customer", b =>
                 {
                     b.Property<int>("Id")

@@ -46,6 +46,29 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.ToTable("papers", (string)null);
                 });
 
+            modelBuilder.Entity("Slowglow.Storage.Records.KeptPhoto", b =>
+                {
+                    b.Property<string>("File")
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Content")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(20)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("File");
+
+                    b.ToTable("photos", (string)null);
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Customers.Customer", b =>
                 {
                     b.Property<int>("Id")

@@ -9,6 +9,7 @@ using Slowglow.Bench.Counter;
 using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Keeping;
 using Slowglow.Bench.Papers;
+using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Rehearsals.Practice;
 using Slowglow.Storage;
 using Slowglow.Storage.Sqlite;
@@ -55,6 +56,7 @@ internal static class BenchApplication
         EmbeddedAssets.Map(app);
         PaperRoutes.Map(app);
         DrawingRoute.Map(app);
+        PhotoRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }
@@ -101,6 +103,8 @@ internal static class BenchApplication
         services.AddSingleton<StopTimer>();
         services.AddSingleton<PrintPaper>();
         services.AddSingleton<ChangeRules>();
+        services.AddSingleton<AddPhoto>();
+        services.AddSingleton<ReadPhoto>();
     }
 
     private static void AddKeeping(IServiceCollection services, string dataPath)

@@ -127,7 +127,7 @@ public static class BenchHost
             await shop.PrepareAsync(cancel);
             return new(shop, []);
         }
-        catch (Exception e) when (e is DbException or ArgumentException or DbUpdateException or InvalidOperationException)
+        catch (Exception e) when (e is DbException or ArgumentException or DbUpdateException)
         {
             const string remedy = "Host=...;Database=...;Username=...: a database that is there, on a server that runs.";
             return new(null, [new(Severity.Error, Place.None, "The PostgreSQL database cannot be opened.", remedy)]);

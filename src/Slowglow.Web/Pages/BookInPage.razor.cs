@@ -3,9 +3,11 @@ using Microsoft.AspNetCore.Components;
 using Slowglow.Bench.Counter;
 using Slowglow.Bench.Jobs;
 using Slowglow.Sheets;
+using Slowglow.Web.Papers;
 using Slowglow.Workshop.Customers;
 using Slowglow.Workshop.Jobs;
 using Slowglow.Workshop.Money;
+using Slowglow.Workshop.Photos;
 using Slowglow.Workshop.Shop;
 
 namespace Slowglow.Web.Pages;
@@ -35,6 +37,7 @@ public sealed partial class BookInPage
     private string deposit = "";
     private string worth = "";
     private DateOnly? promised;
+    private readonly List<ChosenPhoto> photos = [];
 
     [SupplyParameterFromQuery(Name = "customer")]
     public int? CustomerId { get; set; }
@@ -105,7 +108,8 @@ public sealed partial class BookInPage
             Money(limit, "the limit", unread),
             Money(deposit, "what was paid", unread),
             promised,
-            earlier
+            earlier,
+            [.. photos.Select(p => new TakenPhoto(p.Content, p.Caption.Trim()))]
         );
         if (unread.Count > 0)
         {

@@ -51,6 +51,10 @@ public static class EntryRules
                 .. Below(Math.Min(part.CostEach, part.PriceEach), "Cost or price"),
             ],
             TimerStarted { What: var start } => [.. Rate(start.Rate, rules), .. AlreadyRuns(entry, dealings)],
+            PhotoAdded { What.Caption.Length: > LongestName } =>
+            [
+                new($"The caption is longer than {LongestName} characters.", "A few words."),
+            ],
             HoursWorked { What: var worked } => [.. Rate(worked.Rate, rules), .. Minutes(worked.Minutes)],
             _ => [],
         };

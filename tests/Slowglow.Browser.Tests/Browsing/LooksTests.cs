@@ -19,7 +19,7 @@ public sealed class LooksTests(Chromium chromium)
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
         await LookAsync(person, $"bench-{width}-{scheme}");
-        foreach (var page in new[] { "jobs", "settings", "board", "book-in", "job/1001/papers" })
+        foreach (var page in new[] { "jobs", "settings", "board", "book-in", "sums", "job/1001/papers" })
         {
             await person.GoAsync($"{bench.Url}/{page}");
             await LookAsync(person, $"{page.Replace('/', '-')}-{width}-{scheme}");
@@ -36,6 +36,7 @@ public sealed class LooksTests(Chromium chromium)
     [InlineData("/job/1001/papers", ColorScheme.Light)]
     [InlineData("/job/1001/papers", ColorScheme.Dark)]
     [InlineData("/practice", ColorScheme.Light)]
+    [InlineData("/sums", ColorScheme.Dark)]
     [InlineData("/job/9999", ColorScheme.Light)]
     [InlineData("/no-such-page", ColorScheme.Light)]
     public async Task Page_is_free_of_accessibility_faults(string path, ColorScheme scheme)

@@ -87,7 +87,7 @@ public sealed class ValveStageSum : BenchSum
             [
                 $"The grid is at chassis; the cathode lifts itself to {Say(cathode, "V")}, which is {Say(amps, "A")} in {Engineering.Drawing(given["cathode"])}.",
                 $"The anode stands {Say(given["supply"], "V")} - {Say(amps, "A")} x {Engineering.Drawing(given["anode"])} = {Say(given["supply"] - (amps * given["anode"]), "V")}.",
-                $"Clean means below 5 % distortion. The {device.Type} of the library: {device.Source}",
+                $"Clean means below 5 % distortion. The {device.Type} is a typical one of the library; specimens differ by a tenth and more.",
             ]
         )
         {

@@ -2,8 +2,10 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.JSInterop;
 using Slowglow.Bench.Jobs;
+using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
 using Slowglow.Sheets;
+using Slowglow.Sheets.Readings;
 using Slowglow.Web.Bench.Words;
 
 namespace Slowglow.Web.Bench;
@@ -20,6 +22,7 @@ public sealed partial class ReadingLine
     private IReadOnlyList<Suggestion> ways = [];
     private IReadOnlyList<Finding> wrong = [];
     private StandingReading? stored;
+    private string? meant;
     private string text = "";
     private int active = -1;
     private bool touched;
@@ -29,6 +32,13 @@ public sealed partial class ReadingLine
 
     [Parameter, EditorRequired]
     public IReadOnlyList<ReadingVerdict> Verdicts { get; set; } = [];
+
+    /// <summary>Of the chosen setup; empty while it is being worked out.</summary>
+    [Parameter]
+    public IReadOnlyList<Expectation> Expected { get; set; } = [];
+
+    [Inject]
+    private WithdrawReading WithdrawReading { get; set; } = null!;
 
     [Inject]
     private TakeReading TakeReading { get; set; } = null!;
@@ -134,8 +144,47 @@ public sealed partial class ReadingLine
         }
 
         (wrong, stored) = ([], taken.Value);
+        meant = Meant(taken.Value);
         text = text == line ? "" : text;
         await Script.InvokeVoidAsync("slowglow.clearLine", input, line);
+    }
+
+    private string? Meant(StandingReading taken) =>
+        taken.Reading.Setup.Name == Job.Chosen.Name
+            ? SlippedPoint.Meant(taken.Reading, Expected.FirstOrDefault(e => SameProbe(e.Probe, taken.Reading.Probe)))
+            : null;
+
+    private static bool SameProbe(Probe a, Probe b) =>
+        (a.Red, a.Black, a.Kind, a.Frequency) == (b.Red, b.Black, b.Kind, b.Frequency);
+
+    /// <summary>The line that was meant is stored before the slipped one is withdrawn: nothing is lost between the two.</summary>
+    private async Task CorrectAsync(string line)
+    {
+        if (stored is not { } slipped)
+        {
+            return;
+        }
+
+        var taken = await TakeReading.RunAsync(Job.Job.Number, line);
+        if (taken.Value is null)
+        {
+            (wrong, meant) = (taken.Findings, null);
+            return;
+        }
+
+        await WithdrawReading.RunAsync(Job.Job.Number, slipped.Sequence);
+        (stored, meant) = (taken.Value, null);
+    }
+
+    private async Task TakeBackAsync()
+    {
+        if (stored is not { } last)
+        {
+            return;
+        }
+
+        wrong = await WithdrawReading.RunAsync(Job.Job.Number, last.Sequence);
+        await PutAsync(last.Reading.Text, last.Reading.Text.Length);
     }
 
     private string Verdict(StandingReading reading)

@@ -34,6 +34,26 @@ public sealed class DrawingTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task Slipped_point_is_asked_about_once_and_a_reading_can_be_taken_back()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var person = await BenchPerson.AtAsync(someone, bench.Url);
+        await person.SettledAsync();
+
+        await person.TypeAsync("V2.1 = 16.1 V");
+        await Expect(person.Said).ToContainTextAsync("Did the point slip?");
+        await person.Said.GetByRole(AriaRole.Button, new() { Name = "Make it that" }).ClickAsync();
+        await Expect(person.Point("V2.1")).ToContainTextAsync("161 V");
+        await Expect(person.Point("V2.1")).ToHaveCountAsync(1);
+        await Expect(person.Said).Not.ToContainTextAsync("Did the point slip?");
+
+        await person.Said.GetByRole(AriaRole.Button, new() { Name = "Take it back" }).ClickAsync();
+        await Expect(person.Point("V2.1")).ToHaveCountAsync(0);
+        await Expect(person.Line).ToHaveValueAsync("V2.1 = 161 V on bench");
+    }
+
+    [Fact]
     public async Task Drawing_is_one_stop_for_the_tab_key_and_arrows_walk_it()
     {
         await using var bench = await BenchUnderTest.StartAsync();

@@ -11,6 +11,7 @@ using Slowglow.Bench.Keeping;
 using Slowglow.Bench.Papers;
 using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Rehearsals.Practice;
+using Slowglow.Bench.Writing;
 using Slowglow.Storage;
 using Slowglow.Storage.Sqlite;
 using Slowglow.Web.Desks;
@@ -41,6 +42,7 @@ internal static class BenchApplication
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost", "[::1]"]);
         builder.Services.AddSingleton(options);
         AddPapers(builder.Services);
+        AddWriting(builder.Services, dataPath);
         if (shop is SqliteShop)
         {
             AddKeeping(builder.Services, dataPath);
@@ -57,6 +59,7 @@ internal static class BenchApplication
         PaperRoutes.Map(app);
         DrawingRoute.Map(app);
         PhotoRoutes.Map(app);
+        SheetRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }
@@ -107,6 +110,16 @@ internal static class BenchApplication
         services.AddSingleton<ReadPhoto>();
     }
 
+    private static void AddWriting(IServiceCollection services, string dataPath)
+    {
+        var drafts = Path.Combine(Path.GetDirectoryName(dataPath)!, "drafts");
+        services.AddSingleton(new DraftShelf(drafts, TimeProvider.System));
+        services.AddSingleton<ReadTyped>();
+        services.AddSingleton<ReadVersions>();
+        services.AddSingleton<SaveSheet>();
+        services.AddSingleton<DrawTyped>();
+    }
+
     private static void AddKeeping(IServiceCollection services, string dataPath)
     {
         services.AddSingleton<IShopCopies>(new SqliteCopies(dataPath));
@@ -116,12 +129,12 @@ internal static class BenchApplication
         services.AddHostedService<NightWork>();
     }
 
-    /// <summary>Nothing from outside may run in the page, and no other page may frame it.</summary>
+    /// <summary>Nothing from outside may run in the page, and no other page may frame it. The text editor sets its tab width as a style of one element.</summary>
     private static Task AddSafeHeaders(HttpContext context, RequestDelegate next)
     {
         var headers = context.Response.Headers;
         headers.ContentSecurityPolicy =
-            "default-src 'self'; img-src 'self' data:; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
+            "default-src 'self'; style-src-attr 'unsafe-inline'; img-src 'self' data:; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
         headers.XContentTypeOptions = "nosniff";
         headers["Referrer-Policy"] = "no-referrer";
         return next(context);

@@ -25,7 +25,7 @@ internal static class JobHistory
 
         var others = await database
             .Jobs.AsNoTracking()
-            .Where(j => j.Sheet!.Id == sheet.Id && j.Number != job.Number)
+            .Where(j => (j.Sheet!.Id == sheet.Id || j.Sheet.Title == sheet.Title) && j.Number != job.Number)
             .Include(j => j.Timeline)
             .ToListAsync(cancel);
         return Of(others, circuit);

@@ -1,0 +1,72 @@
+using static Microsoft.Playwright.Assertions;
+
+namespace Slowglow.Browser.Tests.Browsing;
+
+public sealed class SheetPageTests(Chromium chromium)
+{
+    /// <summary>The first job of the demo is being solved meanwhile, on every core.</summary>
+    private const int BusyMilliseconds = 30_000;
+
+    static SheetPageTests() => SetDefaultExpectTimeout(BusyMilliseconds);
+
+    [Fact]
+    public async Task Slip_of_the_pen_is_marked_and_mended_by_one_key_and_the_drawing_follows()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var person = await SheetPerson.AtAsync(someone, bench.Url);
+
+        await person.TypeAboveAsync("signl:");
+        await Expect(person.Problems.First).ToContainTextAsync("did you mean signal?");
+        await person.Page.Keyboard.PressAsync("Control+.");
+
+        await Expect(person.Text).ToContainTextAsync("signal:");
+        await person.Page.Keyboard.PressAsync("Control+Shift+Home");
+        await person.Page.Keyboard.InsertTextAsync("sheet: 1\nunit: Tern 2\nparts:\n  R77: 4k7 IN -> GND\n  C9: 1u IN -> GND\n");
+        await Expect(person.Page.Locator(".sheet-paper [data-part=R77]")).ToBeVisibleAsync();
+        await Expect(person.Page.Locator("[data-said=drawing]")).ToHaveTextAsync("As typed.");
+    }
+
+    [Fact]
+    public async Task Text_outlives_a_reload_and_a_program_that_was_away()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var person = await SheetPerson.AtAsync(someone, bench.Url);
+        await person.TypeAboveAsync("# before the reload");
+        await person.Page.ReloadAsync();
+        await person.ReadyAsync();
+        await Expect(person.Text).ToContainTextAsync("before the reload");
+
+        await bench.StopAsync();
+        await person.TypeAboveAsync("# while the program was away");
+        await Expect(person.Kept).ToContainTextAsync("kept in this browser");
+        await bench.ServeAgainAsync();
+
+        await Expect(person.Kept).ToContainTextAsync("by the bench program");
+        await Expect(person.Text).ToContainTextAsync("while the program was away");
+        await person.Page.Keyboard.PressAsync("Control+s");
+        await Expect(person.Kept).ToContainTextAsync("Saved as version 2");
+    }
+
+    [Fact]
+    public async Task Two_windows_never_write_over_each_other()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var one = await SheetPerson.AtAsync(someone, bench.Url);
+        var two = await SheetPerson.AtAsync(someone, bench.Url);
+        await one.TypeAboveAsync("# from the first window");
+        await two.TypeAboveAsync("# from the second window");
+        await one.Page.Keyboard.PressAsync("Control+s");
+        await Expect(one.Kept).ToContainTextAsync("Saved as version 2");
+
+        await Expect(two.Told).ToContainTextAsync("A newer version");
+        await Expect(two.Text).ToContainTextAsync("from the second window");
+        await two.Page.Keyboard.PressAsync("Control+s");
+        await Expect(two.Kept).ToContainTextAsync("Not saved");
+        await two.Told.GetByText("Save mine after it").ClickAsync();
+        await Expect(two.Kept).ToContainTextAsync("Saved as version 3");
+        await Expect(one.Text).ToContainTextAsync("from the second window");
+    }
+}

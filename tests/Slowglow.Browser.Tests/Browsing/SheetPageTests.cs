@@ -21,14 +21,14 @@ public sealed class SheetPageTests(Chromium chromium)
         await person.Page.Keyboard.PressAsync("Control+.");
 
         await Expect(person.Text).ToContainTextAsync("signal:");
-        await person.Page.Keyboard.PressAsync("Control+Shift+Home");
+        await person.Page.Keyboard.PressAsync("Control+a");
         await person.Page.Keyboard.InsertTextAsync("sheet: 1\nunit: Tern 2\nparts:\n  R77: 4k7 IN -> GND\n  C9: 1u IN -> GND\n");
         await Expect(person.Page.Locator(".sheet-paper [data-part=R77]")).ToBeVisibleAsync();
         await Expect(person.Page.Locator("[data-said=drawing]")).ToHaveTextAsync("As typed.");
     }
 
     [Fact]
-    public async Task Text_outlives_a_reload_and_a_program_that_was_away()
+    public async Task Text_outlives_a_reload_and_a_lost_connection()
     {
         await using var bench = await BenchUnderTest.StartAsync();
         await using var someone = await chromium.SomeoneAsync();
@@ -38,13 +38,13 @@ public sealed class SheetPageTests(Chromium chromium)
         await person.ReadyAsync();
         await Expect(person.Text).ToContainTextAsync("before the reload");
 
-        await bench.StopAsync();
-        await person.TypeAboveAsync("# while the program was away");
+        await someone.SetOfflineAsync(true);
+        await person.TypeAboveAsync("# while the connection was lost");
         await Expect(person.Kept).ToContainTextAsync("kept in this browser");
-        await bench.ServeAgainAsync();
+        await someone.SetOfflineAsync(false);
 
         await Expect(person.Kept).ToContainTextAsync("by the bench program");
-        await Expect(person.Text).ToContainTextAsync("while the program was away");
+        await Expect(person.Text).ToContainTextAsync("while the connection was lost");
         await person.Page.Keyboard.PressAsync("Control+s");
         await Expect(person.Kept).ToContainTextAsync("Saved as version 2");
     }

@@ -3,6 +3,7 @@ using Slowglow.Storage.Mappings;
 using Slowglow.Storage.Records;
 using Slowglow.Workshop.Customers;
 using Slowglow.Workshop.Jobs;
+using Slowglow.Workshop.Stock;
 using Slowglow.Workshop.Timeline;
 using Slowglow.Workshop.Units;
 using Slowglow.Workshop.Words;
@@ -19,6 +20,8 @@ public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(op
     public DbSet<BoardCard> Board => Set<BoardCard>();
     public DbSet<KeptPaper> Papers => Set<KeptPaper>();
     public DbSet<KeptPhoto> Photos => Set<KeptPhoto>();
+
+    public DbSet<StockItem> Stock => Set<StockItem>();
 
     public DbSet<ShopSettings> Settings => Set<ShopSettings>();
 
@@ -55,6 +58,11 @@ public class ShopDatabase(DbContextOptions<ShopDatabase> options) : DbContext(op
         if (ChangeTracker.Entries<KeptPaper>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
         {
             throw new InvalidOperationException("A paper that was issued stays as it is: a credit note puts it right.");
+        }
+
+        if (ChangeTracker.Entries<StockMove>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))
+        {
+            throw new InvalidOperationException("A move of stock stays as it is: another move puts it right.");
         }
 
         if (ChangeTracker.Entries<KeptPhoto>().Any(e => e.State is EntityState.Modified or EntityState.Deleted))

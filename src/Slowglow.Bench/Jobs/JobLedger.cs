@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Bench.Photographs;
+using Slowglow.Bench.Stock;
 using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Workshop.Jobs;
@@ -80,6 +81,11 @@ public sealed class JobLedger(IDbContextFactory<ShopDatabase> shop, TimeProvider
         }
 
         entry.Place(jobNumber, job.Standing().LastSequence + 1, clock.GetUtcNow(), by);
+        if (await StockLedger.MoveAsync(database, job, entry, cancel) is { Count: > 0 } wrong)
+        {
+            return new(null, Said.Of(wrong));
+        }
+
         job.Timeline.Add(entry);
         if (drafted.Paper is { } paper)
         {

@@ -67,6 +67,8 @@ public sealed class ExportShop(IDbContextFactory<ShopDatabase> shop, TimeProvide
         Write(json, "settings", await database.Settings.AsNoTracking().ToListAsync(cancel));
         Write(json, "customers", await database.Customers.AsNoTracking().OrderBy(c => c.Id).ToListAsync(cancel));
         Write(json, "sheets", await database.Sheets.AsNoTracking().OrderBy(s => s.Id).ToListAsync(cancel));
+        var stock = await database.Stock.AsNoTracking().Include(i => i.Moves).OrderBy(i => i.Id).ToListAsync(cancel);
+        Write(json, "stock", stock.Select(ExportedBin.Of).ToList());
         json.WriteStartArray("jobs");
         var jobs = database
             .Jobs.AsNoTracking()

@@ -109,6 +109,10 @@ namespace Slowglow.Storage.Postgres.Migrations
                     b.Property<int>("JobNumber")
                         .HasColumnType("integer");
 
+                    b.Property<string>("Blocked")
+                        .IsRequired()
+                        .HasColumnType("text");
+
                     b.Property<long>("BookedIn")
                         .HasColumnType("bigint");
 
@@ -129,6 +133,9 @@ namespace Slowglow.Storage.Postgres.Migrations
                     b.Property<string>("ModelKey")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<long?>("PartsDue")
+                        .HasColumnType("bigint");
 
                     b.Property<long?>("Promised")
                         .HasColumnType("bigint");
@@ -222,6 +229,87 @@ namespace Slowglow.Storage.Postgres.Migrations
                     b.HasIndex("SheetId");
 
                     b.ToTable("jobs", (string)null);
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockItem", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("Bin")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<decimal>("CostEach")
+                        .HasPrecision(18, 4)
+                        .HasColumnType("numeric(18,4)");
+
+                    b.Property<string>("Equivalents")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Least")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("MoveCount")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<int>("OnHand")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("character varying(200)");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("stock", (string)null);
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockMove", b =>
+                {
+                    b.Property<int>("ItemId")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("At")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("By")
+                        .HasMaxLength(80)
+                        .HasColumnType("character varying(80)")
+                        .HasColumnName("written_by");
+
+                    b.Property<int?>("JobNumber")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Left")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("ItemId", "Sequence");
+
+                    b.HasIndex("JobNumber");
+
+                    b.ToTable("stock_moves", (string)null);
                 });
 
             modelBuilder.Entity("Slowglow.Workshop.Timeline.TimelineEntry", b =>
@@ -778,6 +866,20 @@ namespace Slowglow.Storage.Postgres.Migrations
                     b.Navigation("Sheet");
                 });
 
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockMove", b =>
+                {
+                    b.HasOne("Slowglow.Workshop.Stock.StockItem", null)
+                        .WithMany("Moves")
+                        .HasForeignKey("ItemId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Slowglow.Workshop.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobNumber")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Timeline.TimelineEntry", b =>
                 {
                     b.HasOne("Slowglow.Workshop.Jobs.Job", null)
@@ -790,6 +892,11 @@ namespace Slowglow.Storage.Postgres.Migrations
             modelBuilder.Entity("Slowglow.Workshop.Jobs.Job", b =>
                 {
                     b.Navigation("Timeline");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockItem", b =>
+                {
+                    b.Navigation("Moves");
                 });
 #pragma warning restore 612, 618
         }

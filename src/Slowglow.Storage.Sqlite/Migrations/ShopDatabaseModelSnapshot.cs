@@ -102,6 +102,10 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.Property<int>("JobNumber")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Blocked")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
                     b.Property<long>("BookedIn")
                         .HasColumnType("INTEGER");
 
@@ -122,6 +126,9 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.Property<string>("ModelKey")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("PartsDue")
+                        .HasColumnType("INTEGER");
 
                     b.Property<long?>("Promised")
                         .HasColumnType("INTEGER");
@@ -215,6 +222,85 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.HasIndex("SheetId");
 
                     b.ToTable("jobs", (string)null);
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockItem", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Bin")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("CostEach")
+                        .HasPrecision(18, 4)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Equivalents")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Least")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("MoveCount")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("OnHand")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("stock", (string)null);
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockMove", b =>
+                {
+                    b.Property<int>("ItemId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("At")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .HasMaxLength(80)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("written_by");
+
+                    b.Property<int?>("JobNumber")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Left")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Pieces")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Why")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("ItemId", "Sequence");
+
+                    b.HasIndex("JobNumber");
+
+                    b.ToTable("stock_moves", (string)null);
                 });
 
             modelBuilder.Entity("Slowglow.Workshop.Timeline.TimelineEntry", b =>
@@ -769,6 +855,20 @@ namespace Slowglow.Storage.Sqlite.Migrations
                     b.Navigation("Sheet");
                 });
 
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockMove", b =>
+                {
+                    b.HasOne("Slowglow.Workshop.Stock.StockItem", null)
+                        .WithMany("Moves")
+                        .HasForeignKey("ItemId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("Slowglow.Workshop.Jobs.Job", null)
+                        .WithMany()
+                        .HasForeignKey("JobNumber")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
             modelBuilder.Entity("Slowglow.Workshop.Timeline.TimelineEntry", b =>
                 {
                     b.HasOne("Slowglow.Workshop.Jobs.Job", null)
@@ -781,6 +881,11 @@ namespace Slowglow.Storage.Sqlite.Migrations
             modelBuilder.Entity("Slowglow.Workshop.Jobs.Job", b =>
                 {
                     b.Navigation("Timeline");
+                });
+
+            modelBuilder.Entity("Slowglow.Workshop.Stock.StockItem", b =>
+                {
+                    b.Navigation("Moves");
                 });
 #pragma warning restore 612, 618
         }

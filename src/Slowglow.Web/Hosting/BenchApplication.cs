@@ -11,6 +11,7 @@ using Slowglow.Bench.Keeping;
 using Slowglow.Bench.Papers;
 using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Rehearsals.Practice;
+using Slowglow.Bench.Stock;
 using Slowglow.Bench.Writing;
 using Slowglow.Storage;
 using Slowglow.Storage.Sqlite;
@@ -108,6 +109,12 @@ internal static class BenchApplication
         services.AddSingleton<ChangeRules>();
         services.AddSingleton<AddPhoto>();
         services.AddSingleton<ReadPhoto>();
+        services.AddSingleton<StockWriter>();
+        services.AddSingleton<AddStockItem>();
+        services.AddSingleton<ReceiveStock>();
+        services.AddSingleton<CountStock>();
+        services.AddSingleton<TakeFromStock>();
+        services.AddSingleton<ReadStock>();
     }
 
     private static void AddWriting(IServiceCollection services, string dataPath)

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Slowglow.Workshop.Jobs;
 using Slowglow.Workshop.Orders;
 using Slowglow.Workshop.Timeline;
 
@@ -22,6 +21,7 @@ public sealed partial class PartsCard
     private DateOnly? promised;
     private DateOnly? chaseDay;
     private bool blocks = true;
+    private bool ordering;
     private string fitPart = "";
     private string fitPieces = "1";
     private string fitCost = "";
@@ -61,14 +61,8 @@ public sealed partial class PartsCard
         }
     }
 
-    private Task<bool> ArriveAllAsync(OpenOrder order) =>
-        ArriveAsync(order, [.. order.Order.Lines.Select((l, i) => l.Quantity - order.Came[i])]);
-
-    private Task<bool> ArriveOneAsync(OpenOrder order, int line) =>
-        ArriveAsync(order, [.. order.Order.Lines.Select((_, i) => i == line ? 1 : 0)]);
-
-    private Task<bool> ArriveAsync(OpenOrder order, IReadOnlyList<int> came) =>
-        EnterAsync(() => new PartsArrived { What = new(order.Sequence, came) });
+    private void Order(NeededStanding needed) =>
+        (part, pieces, ordering) = (needed.Part.Part, (needed.Part.Quantity - needed.Ordered).ToString(Inv), true);
 
     private async Task ChaseAsync(int order)
     {

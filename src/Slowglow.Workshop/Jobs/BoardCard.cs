@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Slowglow.Workshop.Orders;
 using Slowglow.Workshop.Timeline;
 
 namespace Slowglow.Workshop.Jobs;
@@ -23,6 +24,12 @@ public sealed class BoardCard
 
     /// <summary>The last promise; null when nothing is promised.</summary>
     public DateTimeOffset? Promised { get; set; }
+
+    /// <summary>Parts that it cannot go on without; empty when there are none.</summary>
+    public string Blocked { get; set; } = "";
+
+    /// <summary>When the last of them was promised; null when nothing is.</summary>
+    public DateTimeOffset? PartsDue { get; set; }
 
     /// <summary>Maker, model and serial in small letters without signs; empty when there is no serial: tells one unit from another.</summary>
     public string UnitKey { get; set; } = "";
@@ -56,6 +63,12 @@ public sealed class BoardCard
         Complaint = standing.Complaint.Length > LongestComplaint ? standing.Complaint[..LongestComplaint] : standing.Complaint;
         (State, WaitsFor, BookedIn) = (standing.State, waits, job.BookedIn);
         Promised = PromiseOf(job);
+        var dealings = JobDealings.After(job.Timeline);
+        Blocked = waits == WaitsFor.Nothing ? "" : Blockers.Say(dealings);
+        PartsDue =
+            waits != WaitsFor.Nothing && Blockers.Due(dealings) is { } day
+                ? new DateTimeOffset(day, new TimeOnly(12, 0), TimeSpan.Zero)
+                : null;
         ModelKey = Key(job.Unit.Title);
         UnitKey = job.Unit.Serial.Length == 0 ? "" : Key(job.Unit.Title + job.Unit.Serial);
         Words = WordsOf(job, standing.Complaint);

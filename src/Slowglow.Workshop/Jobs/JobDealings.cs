@@ -43,6 +43,10 @@ public sealed class JobDealings
 
     public IReadOnlyList<NeededPart> Needed => [.. entries.OfType<PartNeeded>().Select(n => n.What)];
 
+    /// <summary>Parts needed, and how far each has come.</summary>
+    public IReadOnlyList<NeededStanding> NeededParts =>
+        NeededStanding.Of(entries.OfType<PartNeeded>().Select(n => (n.Sequence, n.What)), Fitted, Orders);
+
     public IReadOnlyList<Worked> Hours => [.. entries.OfType<HoursWorked>().Select(h => h.What)];
 
     public IReadOnlyList<RunningTimer> Timers =>

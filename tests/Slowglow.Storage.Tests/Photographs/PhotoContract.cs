@@ -89,6 +89,8 @@ public abstract class PhotoContract
         var floor = new ShopFloor(under.Shop);
         var job = await floor.BookAsync(ShopFloor.Booking with { Photos = [new(Picture, "front")] });
         await new Bench.Papers.IssueInvoice(floor.Ledger).RunAsync(job, [ShopFloor.Line(100)], cancel: Cancel);
+        var bins = new Bench.Stock.AddStockItem(new(under.Shop, TimeProvider.System));
+        Assert.Empty((await bins.RunAsync("EL84", "A3", "", 0, 4, 9, cancel: Cancel)).Findings);
         foreach (var table in AppendOnly.Tables)
         {
             await using var database = under.Shop.CreateDbContext();

@@ -13,7 +13,7 @@ public sealed class ReadTyped
         var sheet = SheetReader.Read(text);
         if (sheet.Value is not { } read)
         {
-            return new(false, null, [.. sheet.Findings.Select(Typed)], [], []);
+            return new(false, null, [.. sheet.Findings.Select(Typed)], [], [], []);
         }
 
         var circuit = sheet.HasErrors ? null : Circuit.From(read);
@@ -24,7 +24,8 @@ public sealed class ReadTyped
             read.Unit,
             [.. all.Select(Typed)],
             [.. read.Nets.Names.Where(n => !n.Contains('.') || n.StartsWith("MAINS.", StringComparison.Ordinal))],
-            [.. read.Parts.Select(p => Named(p, read, ends))]
+            [.. read.Parts.Select(p => Named(p, read, ends))],
+            LookForMissing.In(read)
         );
     }
 

@@ -7,7 +7,7 @@ namespace Slowglow.Sheets.Parsing;
 /// <summary>One reading of one sheet, section by section.</summary>
 internal sealed class SheetReading(string text, DeviceLibrary library)
 {
-    private static readonly string[] Sections =
+    internal static readonly string[] Sections =
     [
         "sheet",
         "unit",

@@ -9,6 +9,8 @@ import { lintGutter, nextDiagnostic } from "@codemirror/lint";
 import { look } from "./look.js";
 import { Keeping } from "./keeping.js";
 import { Remarks } from "./remarks.js";
+import { Offering } from "./offering.js";
+import { bindTools, showChecklist } from "./tools.js";
 import { Picture } from "./picture.js";
 
 export async function open(desk) {
@@ -16,8 +18,11 @@ export async function open(desk) {
   const said = (name) => desk.querySelector(`[data-said=${name}]`);
   const keeping = new Keeping(desk.dataset.job, said("kept"), said("told"));
   const start = await keeping.start();
+  const words = await (await fetch("/sheets/words")).json();
   const picture = new Picture(desk.dataset.job, part("drawing"), said("drawing"));
   const remarks = new Remarks(desk.dataset.job, part("problems"));
+  const offering = new Offering(words, remarks);
+  remarks.listeners.push((read) => showChecklist(part("checklist"), read.checklist));
   const changed = EditorView.updateListener.of((update) => {
     if (update.docChanged) {
       const text = update.state.doc.toString();
@@ -42,6 +47,7 @@ export async function open(desk) {
           { key: "F8", run: nextDiagnostic },
         ])),
         basicSetup,
+        offering.extension(),
         keymap.of([indentWithTab]),
         yaml(),
         lintGutter(),
@@ -57,6 +63,7 @@ export async function open(desk) {
   picture.bind(view);
   desk.querySelector("[data-do=save]").addEventListener("click", () => keeping.save());
   desk.querySelector("[data-do=mend]").addEventListener("click", () => remarks.mend(view));
+  bindTools(desk, view, offering);
   remarks.changed(start, 0);
   picture.changed(start, 0);
   desk.dataset.open = "true";

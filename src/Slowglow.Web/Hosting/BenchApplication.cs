@@ -125,6 +125,8 @@ internal static class BenchApplication
         services.AddSingleton<ReadVersions>();
         services.AddSingleton<SaveSheet>();
         services.AddSingleton<DrawTyped>();
+        services.AddSingleton<CompareVersions>();
+        services.AddSingleton<ListSheets>();
     }
 
     private static void AddKeeping(IServiceCollection services, string dataPath)

@@ -15,6 +15,11 @@ internal static class SheetRoutes
     public static void Map(WebApplication app)
     {
         var sheet = app.MapGroup("/job/{number:int}/sheet").DisableAntiforgery();
+        app.MapGet("/sheets/words", () => Results.Json(OfferedWords.All));
+        app.MapGet(
+            "/sheets",
+            async (ListSheets list, HttpContext context) => Results.Json(await list.RunAsync(context.RequestAborted))
+        );
         sheet.MapGet("/state", StateAsync);
         sheet.MapGet("/text.yaml", TextAsync);
         sheet.MapPost("/read", (TypedText typed, ReadTyped read) => Results.Json(read.Run(typed.Text)));

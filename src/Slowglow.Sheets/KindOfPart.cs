@@ -1,0 +1,6 @@
+namespace Slowglow.Sheets;
+
+/// <summary>A kind of part as the sheet's reader knows it.</summary>
+/// <param name="Words">First words that settle the kind.</param>
+/// <param name="Letters">Designator letters.</param>
+public sealed record KindOfPart(string Name, IReadOnlyList<string> Words, IReadOnlyList<string> Letters);

@@ -1,3 +1,5 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
 namespace Slowglow.Browser.Tests.Browsing;
@@ -68,5 +70,37 @@ public sealed class SheetPageTests(Chromium chromium)
         await two.Told.GetByText("Save mine after it").ClickAsync();
         await Expect(two.Kept).ToContainTextAsync("Saved as version 3");
         await Expect(one.Text).ToContainTextAsync("from the second window");
+    }
+
+    [Fact]
+    public async Task Words_that_fit_are_offered_and_a_stage_is_put_in_with_its_figures_to_fill()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var person = await SheetPerson.AtAsync(someone, bench.Url);
+        var page = person.Page;
+
+        // The end of the text, a part line begun there.
+        await person.Text.ClickAsync();
+        await page.Keyboard.PressAsync("Control+Home");
+        await page.Keyboard.TypeAsync("# begun\n");
+        await page.Keyboard.TypeAsync("unit: x\n");
+        await Expect(person.Problems.First).ToBeVisibleAsync();
+        await page.Keyboard.PressAsync("Control+z");
+        await page.Keyboard.PressAsync("Control+z");
+
+        var stage = page.Locator("#stage");
+        await Expect(stage.Locator("option")).Not.ToHaveCountAsync(1);
+        var before = await person.Text.InnerTextAsync();
+        await stage.SelectOptionAsync(new SelectOptionValue { Index = 1 });
+        await Expect(person.Text).Not.ToHaveTextAsync(before);
+
+        // The editor's own scroller holds text that takes the keyboard, which the rule does not see.
+        var found = await page.RunAxe();
+        var nodes = found.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}"));
+        Assert.All(nodes, n => Assert.Contains("cm-scroller", n, StringComparison.Ordinal));
+        await page.ScreenshotAsync(
+            new() { Path = Path.Combine(AppContext.BaseDirectory, "pictures", "sheet-1440-Light.png"), FullPage = true }
+        );
     }
 }

@@ -101,10 +101,18 @@ export class Offering {
     return renumbered(state.doc.toString(), lines.join("\n"));
   }
 
-  // Puts a stage in below the line of the caret, and not into the middle of a transformer.
+  // Puts a stage in below the line of the caret, and not into the middle of a transformer; at the end of the parts when the caret is not among them.
   put(view, stage) {
+    if (!partsOf(view.state.doc)) {
+      const end = view.state.doc.length;
+      view.dispatch({ changes: { from: end, insert: `${view.state.doc.line(view.state.doc.lines).text ? "\n" : ""}parts:` } });
+    }
     const doc = view.state.doc;
+    const parts = partsOf(doc);
     let line = doc.lineAt(view.state.selection.main.head);
+    if (line.number < parts.first || line.number > parts.last) {
+      line = doc.line(parts.last);
+    }
     while (line.number < doc.lines && /^\s{3,}\S/.test(doc.line(line.number + 1).text)) {
       line = doc.line(line.number + 1);
     }
@@ -113,6 +121,23 @@ export class Offering {
     snippet(`  # ${stage.name}\n${this.lines(view.state, stage, "  ")}`)(view, null, at, at);
     view.focus();
   }
+}
+
+// Numbers of the line that opens the parts and of the last that belongs to them; null in a sheet that has none yet.
+function partsOf(doc) {
+  let first = 0;
+  let last = 0;
+  for (let n = 1; n <= doc.lines; n++) {
+    const text = doc.line(n).text;
+    if (/^parts\s*:/.test(text)) {
+      first = last = n;
+    } else if (first && /^[^\s#]/.test(text)) {
+      break;
+    } else if (first && text.trim()) {
+      last = n;
+    }
+  }
+  return first ? { first, last } : null;
 }
 
 // #R1 becomes the next free number of its letter; #V1TAIL goes with #V1.

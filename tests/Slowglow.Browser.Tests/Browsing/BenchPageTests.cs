@@ -84,7 +84,7 @@ public sealed class BenchPageTests(Chromium chromium)
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
         await person.Point(Combo.Anode).First.GetByRole(AriaRole.Button).ClickAsync();
-        var next = person.Page.Locator(".next").First;
+        var next = person.Page.Locator(".nexts > .next").First;
         await Expect(next).ToBeVisibleAsync(new() { Timeout = 60_000 });
         var where = await next.GetAttributeAsync("data-where");
 

@@ -18,6 +18,6 @@ public sealed class DrawTyped
         }
 
         var layout = ServiceDrawing.LayOut(read, Unsolved, new DrawingStyle(), cancel);
-        return ServiceDrawing.Write(layout, DrawingFigures.None, standsAlone: false);
+        return ServiceDrawing.Write(layout, DrawingFigures.None);
     }
 }

@@ -90,6 +90,10 @@ public sealed class SheetPageTests(Chromium chromium)
         await Expect(page.Locator(".sheet-problems .error")).ToHaveCountAsync(0);
         await Expect(page.GetByText("is no key of the sheet")).ToHaveCountAsync(0);
 
+        // Without its style sheet the drawing would be black paper.
+        await Expect(page.Locator("[data-said=drawing]")).ToHaveTextAsync("As typed.");
+        await Expect(page.Locator(".sheet-paper rect.sheet")).Not.ToHaveCSSAsync("fill", "rgb(0, 0, 0)");
+
         // The editor's own scroller holds text that takes the keyboard, which the rule does not see.
         var found = await page.RunAxe();
         var nodes = found.Violations.SelectMany(v => v.Nodes.Select(n => $"{v.Id}: {n.Html}"));

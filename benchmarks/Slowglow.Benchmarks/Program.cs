@@ -12,6 +12,14 @@ if (args is [SensitivityBenchmark.Argument])
     return;
 }
 
+if (args is [RestBenchmark.Argument])
+{
+    var alone = new RestBenchmark(8);
+    Console.WriteLine(alone.SingleFaults(600));
+    Console.WriteLine(alone.Pairs(600));
+    return;
+}
+
 string[] folders = args.Length > 0 ? args : ["kittiwake-15", "saltmarsh-lm2", "heronsgate-m60"];
 Console.WriteLine(
     $"{Environment.ProcessorCount} cores, .NET {Environment.Version}, {(IsOptimised() ? "Release" : "DEBUG: figures mean nothing")}"

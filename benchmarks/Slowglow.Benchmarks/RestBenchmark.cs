@@ -6,18 +6,21 @@ namespace Slowglow.Benchmarks;
 /// <summary>Resting states of the stage chain, ours on one thread beside the reference solver in the same process.</summary>
 internal sealed class RestBenchmark
 {
+    public const string Argument = "rest";
     private const int Repeats = 60;
     private const double Relative = 1e-4;
     private const double Absolute = 1e-4;
     private readonly StageChain chain;
     private readonly double[] healthy;
     private readonly RestReference reference;
+    private readonly StaticSolver solver;
 
     public RestBenchmark(int stages)
     {
         chain = new StageChain(stages);
+        solver = new StaticSolver(chain.Equations);
         var problem = new StaticProblem { Slots = chain.Slots, Start = new double[chain.Equations.Unknowns] };
-        new StaticSolver(chain.Equations).Solve([problem]);
+        solver.Solve([problem]);
         healthy = problem.Settled
             ? problem.Solution
             : throw new InvalidOperationException("The chain of stages has no resting state.");
@@ -29,7 +32,7 @@ internal sealed class RestBenchmark
     {
         var faults = chain.Faults.Take(count).ToArray();
         List<StaticProblem> solved = [];
-        var ours = Watch.Best(Repeats, () => solved = Solve(faults.Select(f => new[] { f })));
+        var ours = Watch.Best(Repeats, () => solved = Solve(faults));
         var unsettled = solved.Count(p => !p.Settled);
         using var session = new ReferenceSession([.. chain.Cards, .. Nodeset()]);
         var disagree = new List<string>();
@@ -54,7 +57,7 @@ internal sealed class RestBenchmark
         return Row($"(a) {faults.Length} single faults, {chain.Parts} parts, {healthy.Length} nets", ours, theirs, faults.Length)
             + string.Create(
                 CultureInfo.InvariantCulture,
-                $"\n    {unsettled} unsettled; of {figures} volts {disagree.Count} differ by more than 0.01 % + 0.1 mV"
+                $"\n    {unsettled} unsettled, {solved.Average(p => p.Steps):0.0} steps each; of {figures} volts {disagree.Count} differ by more than 0.01 % + 0.1 mV"
             )
             + string.Concat(disagree.Take(8).Select(d => "\n      " + d));
     }
@@ -64,39 +67,22 @@ internal sealed class RestBenchmark
     {
         var swept = chain.Faults.First(f => f.Name == "ra1");
         double Ohms(int k) => 50e3 + (k * 100e3 / points);
-        var ours = Watch.Best(
-            Repeats,
-            () => Solve(Enumerable.Range(0, points).Select(k => new[] { swept with { Failed = Ohms(k) } }))
-        );
+        var ours = Watch.Best(Repeats, () => Solve(Enumerable.Range(0, points).Select(k => swept with { Failed = Ohms(k) })));
         using var session = new ReferenceSession([.. chain.Cards, .. Nodeset()]);
         var command = FormattableString.Invariant($"dc ra1 {Ohms(0):R} {Ohms(points - 1):R} {100e3 / points:R}");
         var theirs = Watch.Once(() => ReferenceSession.Say(command));
         return Row($"(b) {points} points of one resistor swept", ours, theirs, points);
     }
 
-    /// <summary>(e): every pair of so many faults, on two threads. The reference is taken at its rate for single faults.</summary>
+    /// <summary>
+    /// (e): every pair of so many faults, on all cores: each fault settled once, then the relative that every other fault is put into. The
+    /// reference is taken at its rate for single faults.
+    /// </summary>
     public string Pairs(int count)
     {
         var faults = chain.Faults.Take(count).ToArray();
         var unsettled = 0;
-        var ours = Watch.Best(
-            3,
-            () =>
-            {
-                unsettled = 0;
-                Parallel.For(
-                    0,
-                    faults.Length,
-                    new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount },
-                    i =>
-                    {
-                        var pairs = faults.Skip(i + 1).Where(f => f.Slot != faults[i].Slot).Select(f => new[] { faults[i], f });
-                        var lost = Solve(pairs).Count(p => !p.Settled);
-                        Interlocked.Add(ref unsettled, lost);
-                    }
-                );
-            }
-        );
+        var ours = Watch.Best(3, () => unsettled = SolvePairs(faults));
         var all = Enumerable.Range(0, faults.Length).Sum(i => faults.Skip(i + 1).Count(f => f.Slot != faults[i].Slot));
         return string.Create(
             CultureInfo.InvariantCulture,
@@ -104,38 +90,74 @@ internal sealed class RestBenchmark
         );
     }
 
+    private int SolvePairs((string Name, int Slot, double Made, double Failed)[] faults)
+    {
+        var unsettled = 0;
+        Parallel.For(
+            0,
+            faults.Length,
+            () =>
+                (Solver: new StaticSolver(chain.Equations), Slots: faults.Select(_ => new double[chain.Slots.Length]).ToArray()),
+            (i, _, worker) =>
+            {
+                var first = Problem(worker.Slots[i], reference, faults[i]);
+                worker.Solver.Solve([first]);
+                var relative = RestReference.Of(chain.Equations, first) ?? reference;
+                var pairs = new List<StaticProblem>(faults.Length);
+                for (var j = i + 1; j < faults.Length; j++)
+                {
+                    if (faults[j].Slot != faults[i].Slot)
+                    {
+                        pairs.Add(Problem(worker.Slots[j], relative, faults[i], faults[j]));
+                    }
+                }
+
+                worker.Solver.Solve(pairs);
+                Interlocked.Add(ref unsettled, pairs.Count(p => !p.Settled));
+                return worker;
+            },
+            _ => { }
+        );
+        return unsettled;
+    }
+
     /// <summary>How cost grows: faults a second on one thread.</summary>
     public string Growth()
     {
         var faults = chain.Faults.Take(400).ToArray();
         List<StaticProblem> solved = [];
-        var ours = Watch.Best(Repeats, () => solved = Solve(faults.Select(f => new[] { f })));
+        var ours = Watch.Best(Repeats, () => solved = Solve(faults));
         return string.Create(
             CultureInfo.InvariantCulture,
             $"    {chain.Parts, 4} parts {healthy.Length, 4} nets {ours / faults.Length * 1e6, 8:0.00} us a fault {faults.Length / ours, 10:0} a second; {solved.Count(p => !p.Settled)} unsettled"
         );
     }
 
-    private List<StaticProblem> Solve(IEnumerable<(string Name, int Slot, double Made, double Failed)[]> sets)
+    private List<StaticProblem> Solve(IEnumerable<(string Name, int Slot, double Made, double Failed)> faults)
     {
-        var problems = sets.Select(set =>
-            {
-                var slots = (double[])chain.Slots.Clone();
-                foreach (var fault in set)
-                {
-                    slots[fault.Slot] = 1 / fault.Failed;
-                }
-
-                return new StaticProblem
-                {
-                    Slots = slots,
-                    Start = healthy,
-                    Relative = reference,
-                };
-            })
-            .ToList();
-        new StaticSolver(chain.Equations).Solve(problems);
+        var problems = faults.Select(f => Problem(new double[chain.Slots.Length], reference, f)).ToList();
+        solver.Solve(problems);
         return problems;
+    }
+
+    private StaticProblem Problem(
+        double[] slots,
+        RestReference relative,
+        params ReadOnlySpan<(string Name, int Slot, double Made, double Failed)> faults
+    )
+    {
+        chain.Slots.CopyTo(slots, 0);
+        foreach (var fault in faults)
+        {
+            slots[fault.Slot] = 1 / fault.Failed;
+        }
+
+        return new StaticProblem
+        {
+            Slots = slots,
+            Start = healthy,
+            Relative = relative,
+        };
     }
 
     private IEnumerable<string> Nodeset() =>

@@ -53,10 +53,32 @@ internal sealed class ElementLanes
     }
 
     /// <summary>Port volts, currents and slopes of one lane, end to end, as <see cref="Put"/> takes them.</summary>
-    public (double[] Volts, double[] Currents, double[] Slopes) Take(int lane)
+    public (double[] Volts, double[] Currents, double[] Slopes) Take(int lane) =>
+        (Of(portVolts, lane), Of(currents, lane), Of(slopes, lane));
+
+    private static double[] Of(Lane[] lanes, int lane)
     {
-        double[] Of(Lane[] lanes) => Array.ConvertAll(lanes, l => l.GetElement(lane));
-        return (Of(portVolts), Of(currents), Of(slopes));
+        var taken = new double[lanes.Length];
+        for (var i = 0; i < taken.Length; i++)
+        {
+            taken[i] = lanes[i].GetElement(lane);
+        }
+
+        return taken;
+    }
+
+    /// <summary>Puts a world with known tangents into every lane.</summary>
+    public void PutEverywhere(double[] volts, double[] amps, double[] siemens)
+    {
+        for (var i = 0; i < volts.Length; i++)
+        {
+            (portVolts[i], currents[i]) = (Lanes.All(volts[i]), Lanes.All(amps[i]));
+        }
+
+        for (var i = 0; i < siemens.Length; i++)
+        {
+            slopes[i] = Lanes.All(siemens[i]);
+        }
     }
 
     /// <summary>Puts a world with known tangents into a lane.</summary>

@@ -58,11 +58,11 @@ internal sealed class FirstOrder
             system.Slots[s] = Lanes.All(reference.Slots[s]);
         }
 
-        for (var lane = 0; lane < Lanes.Width; lane++)
-        {
-            system.Elements.Put(lane, reference.PortVolts, reference.Currents, reference.Slopes);
-        }
+        Return(reference);
     }
+
+    private void Return(RestReference reference) =>
+        system.Elements.PutEverywhere(reference.PortVolts, reference.Currents, reference.Slopes);
 
     /// <summary>The state to first order when one branch alone differs, else null.</summary>
     private double[]? Estimate(StaticProblem problem, RestReference reference)
@@ -125,15 +125,35 @@ internal sealed class FirstOrder
         var leaving = system.Elements.Leaving(system.X, system.Slots);
         for (var lane = 0; lane < count; lane++)
         {
-            if ((leaving & (1u << lane)) != 0)
-            {
-                others.Add(waiting[lane]);
-                continue;
-            }
+            (waiting[lane].Solution, waiting[lane].Settled, waiting[lane].Steps) = (
+                solutions[lane],
+                (leaving & (1u << lane)) == 0,
+                1
+            );
+        }
 
-            (waiting[lane].Solution, waiting[lane].Settled, waiting[lane].Steps) = (solutions[lane], true, 1);
+        if (leaving != 0)
+        {
+            Advance(leaving, others);
         }
 
         count = 0;
+    }
+
+    /// <summary>What leaves its tangents goes on from there: the estimate is the first of its Newton steps.</summary>
+    private void Advance(uint leaving, List<StaticProblem> others)
+    {
+        system.Elements.Advance(system.X, system.Slots);
+        system.Elements.Evaluate(system.Slots);
+        for (var lane = 0; lane < count; lane++)
+        {
+            if ((leaving & (1u << lane)) != 0)
+            {
+                waiting[lane].Advanced = system.Elements.Take(lane);
+                others.Add(waiting[lane]);
+            }
+        }
+
+        Return(holding!);
     }
 }

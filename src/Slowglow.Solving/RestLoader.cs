@@ -61,7 +61,8 @@ internal sealed class RestLoader
         Differences(reference.Slots, problem.Slots, slots[lane]);
         branches[lane].Clear();
         rows[lane].Clear();
-        system.Elements.Put(lane, reference.PortVolts, reference.Currents, reference.Slopes);
+        var (volts, currents, slopes) = problem.Advanced ?? (reference.PortVolts, reference.Currents, reference.Slopes);
+        system.Elements.Put(lane, volts, currents, slopes);
         foreach (var slot in slots[lane])
         {
             Lanes.Put(ref system.Slots[slot], lane, problem.Slots[slot]);

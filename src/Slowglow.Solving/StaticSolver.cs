@@ -73,7 +73,7 @@ public sealed class StaticSolver
 
                 changed = true;
                 inLane[lane] = problems[next];
-                steps[lane] = 0;
+                steps[lane] = problems[next].Advanced is null ? 0 : 1;
                 loader.Load(lane, problems[next++], swing);
             }
 

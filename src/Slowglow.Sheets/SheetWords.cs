@@ -6,7 +6,7 @@ namespace Slowglow.Sheets;
 public static class SheetWords
 {
     public static IReadOnlyList<KindOfPart> Kinds { get; } =
-    [.. PartKinds.All.Select(k => new KindOfPart(k.Name, k.Words, k.Letters))];
+    [.. PartKinds.All.Select(k => new KindOfPart(k.Name, k.Words, k.Letters, k.Devices))];
 
     /// <summary>Keys at the left edge of a sheet.</summary>
     public static IReadOnlyList<string> Sections => SheetReading.Sections;

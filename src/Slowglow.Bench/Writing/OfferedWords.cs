@@ -7,19 +7,27 @@ namespace Slowglow.Bench.Writing;
 /// <summary>What can be offered while a sheet is typed: the reader's own words, the device library with its pins, and stages.</summary>
 public sealed partial record OfferedWords(
     IReadOnlyList<string> Sections,
-    IReadOnlyList<KindOfPart> Kinds,
+    IReadOnlyList<OfferedKind> Kinds,
     IReadOnlyList<OfferedDevice> Devices,
     IReadOnlyList<Stage> Stages
 )
 {
     public static OfferedWords All { get; } =
-        new(SheetWords.Sections, SheetWords.Kinds, [.. DeviceLibrary.Shipped.All.Select(Offered)], Stage.All);
+        new(
+            SheetWords.Sections,
+            [.. SheetWords.Kinds.Select(k => new OfferedKind(k.Name, k.Words, k.Letters, [.. k.Devices.Select(Said)]))],
+            [.. DeviceLibrary.Shipped.All.Select(Offered)],
+            Stage.All
+        );
+
+    /// <summary>"rectifier valve".</summary>
+    private static string Said(DeviceKind kind) => Capitals().Replace(kind.ToString(), " $0").Trim().ToLowerInvariant();
 
     private static OfferedDevice Offered(Device device) =>
         new(
             device.Type,
             device.AlsoCalled,
-            Capitals().Replace(device.Kind.ToString(), " $0").Trim().ToLowerInvariant(),
+            Said(device.Kind),
             string.Join(
                 ", ",
                 device

@@ -98,6 +98,24 @@ document.addEventListener("click", (e) => {
   localStorage.setItem("slowglow-theme", root.dataset.theme);
 });
 
+// Forms are answered over the page's own connection. While that is away the browser must not send one itself: it would leave the page.
+document.addEventListener("submit", (e) => e.preventDefault());
+
+// A sheet is typed on without that connection: the page is loaded anew when the hands are elsewhere, not under them.
+function backAgain() {
+  const desk = document.querySelector(".sheet-desk[data-open]");
+  if (!desk?.contains(document.activeElement)) {
+    location.reload();
+    return;
+  }
+  away.onConnectionUp();
+  desk.addEventListener("focusout", (e) => {
+    if (!desk.contains(e.relatedTarget)) {
+      location.reload();
+    }
+  });
+}
+
 // While the program is away: ask every second, and load the page anew once it answers.
 const away = {
   onConnectionDown() {
@@ -107,7 +125,7 @@ const away = {
         const answer = await fetch("/assets/mark.svg", { cache: "no-store" });
         if (answer.ok) {
           clearInterval(ask);
-          location.reload();
+          backAgain();
         }
       } catch {
         // Not yet.

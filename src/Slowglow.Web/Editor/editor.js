@@ -4,12 +4,13 @@ import { EditorState, Prec } from "@codemirror/state";
 import { keymap } from "@codemirror/view";
 import { indentWithTab } from "@codemirror/commands";
 import { yaml } from "@codemirror/lang-yaml";
-import { acceptCompletion } from "@codemirror/autocomplete";
 import { lintGutter, nextDiagnostic } from "@codemirror/lint";
 import { look } from "./look.js";
 import { Keeping } from "./keeping.js";
 import { Remarks } from "./remarks.js";
 import { Offering } from "./offering.js";
+import { again } from "./again.js";
+import { take } from "./taking.js";
 import { bindTools, showChecklist } from "./tools.js";
 import { Picture } from "./picture.js";
 
@@ -43,7 +44,8 @@ export async function open(desk) {
         Prec.highest(keymap.of([
           { key: "Mod-s", run: () => (keeping.save(), true) },
           { key: "Mod-.", run: (v) => remarks.mend(v) },
-          { key: "Tab", run: acceptCompletion },
+          { key: "Alt-c", run: (v) => again(v, remarks.read) },
+          { key: "Tab", run: take },
           { key: "F8", run: nextDiagnostic },
         ])),
         basicSetup,
@@ -63,6 +65,7 @@ export async function open(desk) {
   picture.bind(view);
   desk.querySelector("[data-do=save]").addEventListener("click", () => keeping.save());
   desk.querySelector("[data-do=mend]").addEventListener("click", () => remarks.mend(view));
+  desk.querySelector("[data-do=again]").addEventListener("click", () => again(view, remarks.read));
   bindTools(desk, view, offering);
   remarks.changed(start, 0);
   picture.changed(start, 0);

@@ -21,6 +21,7 @@ const face = EditorView.theme({
   "&.cm-focused > .cm-scroller > .cm-selectionLayer .cm-selectionBackground, .cm-selectionBackground": { backgroundColor: "var(--glow-soft)" },
   ".cm-tooltip": { backgroundColor: "var(--paper)", color: "var(--ink)", border: "1px solid var(--rule-strong)", borderRadius: "6px" },
   ".cm-tooltip-autocomplete > ul > li[aria-selected]": { backgroundColor: "var(--button)", color: "var(--on-glow)" },
+  ".cm-tooltip-autocomplete > ul:not(:has([aria-selected])) > li:first-child": { boxShadow: "inset 3px 0 0 var(--button)", fontWeight: "600" },
   ".cm-completionDetail": { color: "var(--ink-2)", fontStyle: "normal", marginLeft: "1em" },
   ".cm-tooltip-autocomplete > ul > li[aria-selected] .cm-completionDetail": { color: "var(--on-glow)" },
   ".cm-diagnostic": { borderLeftWidth: "5px", maxWidth: "34rem" },

@@ -1,13 +1,47 @@
 // What fits at the caret: kinds, type numbers with their pins, nets in use, pins still free. All of it by the reader's own tables.
 import { autocompletion, snippetCompletion, snippet, startCompletion } from "@codemirror/autocomplete";
+import { Arrow } from "./arrow.js";
+import { aligned } from "./columns.js";
+import { knobsIn, namesIn, nextNumber, renumbered } from "./numbering.js";
+
+// What usually follows the name of a section.
+const sectionForms = {
+  sheet: "1\n${}",
+  mains: "{ volts: ${1:230 V}, frequency: ${2:50 Hz} }\n${}",
+  parts: "\n  ${}",
+  signal: "{ in: ${1:IN}, out: ${2:OUT}, source: ${3:10k}, level: ${4:100 mV} }\n${}",
+  points: "\n  ${1:HT1}: { access: ${2:1 min} }\n${}",
+};
+
+const potForm = "${1:1M} ${2:log} ${3:VOLUME} top=${4:TOP} wiper=${5:WIPER} bottom=${6:GND}${}";
 
 export class Offering {
   constructor(words, remarks) {
-    Object.assign(this, { words, remarks });
+    Object.assign(this, { words, remarks, arrow: new Arrow(words.kinds) });
   }
 
   extension() {
-    return autocompletion({ override: [(c) => this.#pins(c), (c) => this.#ends(c), (c) => this.#what(c), (c) => this.#start(c)], maxRenderedOptions: 40 });
+    return [
+      autocompletion({
+        override: [(c) => this.#known(() => this.#pins(c), c), (c) => this.#ratings(c), (c) => this.#known(() => this.#ends(c), c), (c) => this.#what(c), (c) => this.#start(c)],
+        maxRenderedOptions: 40,
+        selectOnOpen: false,
+        interactionDelay: 0,
+      }),
+      this.arrow.extension(),
+    ];
+  }
+
+  // A line typed a moment ago may not have been read yet: where nothing fits what is typed, that is waited for.
+  async #known(offer, context) {
+    const offered = offer();
+    const word = /[\w+-]*$/.exec(context.state.sliceDoc(Math.max(0, context.pos - 40), context.pos))[0].toUpperCase();
+    const isDot = context.matchBefore(/[A-Za-z]+\d+[A-Za-z]?\.\w*/) !== null;
+    if (offered ? word === "" || offered.options.some((o) => o.label.toUpperCase().startsWith(word)) : !isDot) {
+      return offered;
+    }
+    await this.remarks.next();
+    return context.aborted ? null : offer();
   }
 
   // V1. : its pins, those that nothing is on first.
@@ -22,7 +56,8 @@ export class Offering {
       from: typed.from + name.length + 1,
       options: part.pins.map((p) => ({
         label: p.number,
-        detail: [p.electrode, p.isFree ? "free" : `on ${p.net}`].filter(Boolean).join(", "),
+        apply: (view, c, from, to) => this.arrow.end(view, from, to, p.number),
+        detail: [p.electrode, p.isFree ? "free" : p.net.includes(".") ? "in use" : `on ${p.net}`].filter(Boolean).join(", "),
         boost: p.isFree ? 50 : 0,
         type: "property",
       })),
@@ -39,8 +74,19 @@ export class Offering {
       return null;
     }
     const { nets, parts } = this.remarks.read;
-    const all = [...new Set(["GND", ...nets])].map((n) => ({ label: n, type: "variable", detail: "net", boost: 10 }));
-    const owners = parts.filter((p) => p.pins.length > 2).map((p) => ({
+    const others = context.state.sliceDoc(0, line.from) + context.state.sliceDoc(line.to);
+    const all = [...new Set(["GND", ...nets, ...namesIn(others)])].map((n) => ({
+      label: n,
+      apply: (view, c, from, to) => this.arrow.end(view, from, to, n),
+      type: "variable",
+      detail: "net",
+      boost: n === "GND" ? 20 : 10,
+    }));
+    // Of valves with every pin wired the one that the lines above were about is likelier.
+    const above = context.state.sliceDoc(0, line.from);
+    const owning = parts.filter((p) => p.pins.length > 2).map((p) => ({ ...p, seen: above.lastIndexOf(`${p.name}.`) }));
+    const last = Math.max(0, ...owning.map((p) => p.seen));
+    const owners = owning.map((p) => ({
       label: p.name,
       apply: (view, c, from, to) => {
         view.dispatch({ changes: { from, to, insert: `${p.name}.` }, selection: { anchor: from + p.name.length + 1 } });
@@ -48,8 +94,22 @@ export class Offering {
       },
       detail: p.what,
       type: "class",
+      boost: p.pins.some((pin) => pin.isFree) ? 15 : p.seen === last ? 12 : 10,
     }));
     return { from: context.pos - word.length, options: [...all, ...owners], validFor: /^[\w+-]*$/ };
+  }
+
+  // After the value: ratings that parts of this letter have already.
+  #ratings(context) {
+    const before = context.matchBefore(/^\s+[A-Za-z]+\d+[A-Za-z]?:\s+[\d.,][^\s>#]*\s+(\S+\s+)*?\d[\w.]*/);
+    if (!before || before.text.includes("->")) {
+      return null;
+    }
+    const letters = /[A-Za-z]+/.exec(before.text)[0];
+    const word = /\d[\w.]*$/.exec(before.text)[0];
+    const lines = context.state.doc.toString().matchAll(new RegExp(`^\\s+${letters}\\d+[A-Za-z]?:\\s+\\S+\\s+(\\d[\\d.]*[WV])(?=\\s)`, "gm"));
+    const options = [...new Set([...lines].map((m) => m[1]))].map((r) => ({ label: r, apply: `${r} `, detail: "rating", type: "constant" }));
+    return options.length === 0 ? null : { from: context.pos - word.length, options, validFor: /^\d[\w.]*$/ };
   }
 
   // R1: |  what it is.
@@ -62,10 +122,22 @@ export class Offering {
     if (word.length === 0 && !context.explicit) {
       return null;
     }
-    const kinds = this.words.kinds.flatMap((k) => k.words.map((w) => ({ label: w, detail: k.name, type: "keyword" })));
-    const devices = this.words.devices.flatMap((d) =>
-      [d.type, ...d.alsoCalled].map((t) => ({ label: t, detail: d.kind, info: `${d.type}: ${d.pins}`, type: "class" })),
-    );
+    const letters = /[A-Za-z]+/.exec(before.text)[0].toUpperCase();
+    const own = this.words.kinds.filter((k) => k.letters.includes(letters));
+    const fitting = own.length > 0 ? own : this.words.kinds;
+    const kinds = fitting.flatMap((k) => k.words.map((w) => kindWord(w, k.name)));
+    const text = context.state.doc.toString();
+    const devices = this.words.devices
+      .filter((d) => own.length === 0 || own.some((k) => k.devices.includes(d.kind)))
+      .flatMap((d) =>
+        [d.type, ...d.alsoCalled].map((t) => ({
+          label: t,
+          detail: d.kind,
+          info: `${d.type}: ${d.pins}`,
+          type: "class",
+          boost: text.includes(` ${t} `) || text.includes(` ${t}\n`) ? 20 : 0,
+        })),
+      );
     return { from: context.pos - word.length, options: [...devices, ...kinds], validFor: /^[\w-]*$/ };
   }
 
@@ -81,7 +153,7 @@ export class Offering {
     }
     const from = context.pos - word.length;
     if (from === before.from) {
-      return { from, options: [...this.words.sections.map((s) => ({ label: s, apply: `${s}: `, type: "keyword" })), ...this.stages(context.state, "  ")] };
+      return { from, options: [...this.words.sections.map((s) => section(s, context.state.doc.toString())), ...this.stages(context.state, "  ")] };
     }
     const text = context.state.doc.toString();
     const letters = this.words.kinds.map((k) => ({ letter: k.letters[0], name: k.name })).filter((k) => k.letter);
@@ -96,9 +168,10 @@ export class Offering {
     return this.words.stages.map((s) => snippetCompletion(this.lines(state, s, indent), { label: s.name, detail: "stage", type: "function" }));
   }
 
+  // Behind the last figure Tab leads to a line of its own, for what follows.
   lines(state, stage, indent) {
-    const lines = stage.lines.replace(/\s+$/, "").split("\n").map((l) => l.replace(/^ {2}/, indent));
-    return renumbered(state.doc.toString(), lines.join("\n"));
+    const lines = stage.lines.replace(/\s+$/, "").split("\n").map((l) => l.replace(/^ {2}/, ""));
+    return aligned(renumbered(state.doc.toString(), lines.join("\n")), indent) + `\n${indent}\${}`;
   }
 
   // Puts a stage in below the line of the caret, and not into the middle of a transformer; at the end of the parts when the caret is not among them.
@@ -140,21 +213,16 @@ function partsOf(doc) {
   return first ? { first, last } : null;
 }
 
-// #R1 becomes the next free number of its letter; #V1TAIL goes with #V1.
-function renumbered(text, lines) {
-  const given = new Map();
-  const used = {};
-  return lines.replace(/#([A-Z]+?)(\d+)/g, (_, letter, number) => {
-    const key = letter + number;
-    if (!given.has(key)) {
-      used[letter] ??= nextNumber(text, letter);
-      given.set(key, letter + used[letter]++);
-    }
-    return given.get(key);
-  });
+function kindWord(word, detail) {
+  return /^(pot|trimmer)$/.test(word)
+    ? snippetCompletion(`${word} ${potForm}`, { label: word, detail, type: "keyword" })
+    : { label: word, apply: `${word} `, detail, type: "keyword" };
 }
 
-function nextNumber(text, letter) {
-  const numbers = [...text.matchAll(new RegExp(`^\\s+${letter}(\\d+)[A-Za-z]?\\s*:`, "gm"))].map((m) => Number(m[1]));
-  return Math.max(0, ...numbers) + 1;
+function section(name, text) {
+  const knobs = name === "controls" ? knobsIn(text).map((k, i) => `\n  ${k}: \${${i + 1}:50 %}`) : [];
+  const form = knobs.length > 0 ? `${knobs.join("")}\n\${}` : sectionForms[name];
+  return form === undefined
+    ? { label: name, apply: `${name}: `, type: "keyword" }
+    : snippetCompletion(form.startsWith("\n") ? `${name}:${form}` : `${name}: ${form}`, { label: name, type: "keyword" });
 }

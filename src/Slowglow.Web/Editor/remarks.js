@@ -7,12 +7,20 @@ const words = { error: "Wrong", warning: "Doubtful", note: "Note" };
 
 export class Remarks {
   constructor(job, list) {
-    Object.assign(this, { job, list, findings: [], read: { nets: [], parts: [] }, listeners: [] });
+    Object.assign(this, { job, list, findings: [], read: { nets: [], parts: [] }, listeners: [], waiting: [] });
     this.reading = new Newest(120, (text, signal) => this.#read(text, signal));
   }
 
   bind(view) {
     this.view = view;
+  }
+
+  // Settles when what was typed last has been read, or it takes too long to wait for.
+  next(most = 600) {
+    return new Promise((settle) => {
+      this.waiting.push(settle);
+      setTimeout(settle, most);
+    });
   }
 
   changed(text, pause) {
@@ -32,6 +40,7 @@ export class Remarks {
     this.findings = read.findings;
     this.view.dispatch(setDiagnostics(this.view.state, read.findings.map((f) => this.#diagnostic(f))));
     this.#show(read);
+    this.waiting.splice(0).forEach((settle) => settle());
     this.listeners.forEach((l) => l(read));
   }
 

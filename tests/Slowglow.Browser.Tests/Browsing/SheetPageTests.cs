@@ -73,7 +73,7 @@ public sealed class SheetPageTests(Chromium chromium)
     }
 
     [Fact]
-    public async Task Words_that_fit_are_offered_and_a_stage_is_put_in_with_its_figures_to_fill()
+    public async Task Stage_goes_among_the_parts_and_the_page_is_free_of_accessibility_faults()
     {
         await using var bench = await BenchUnderTest.StartAsync();
         await using var someone = await chromium.SomeoneAsync();

@@ -123,6 +123,10 @@ public sealed class World
     /// <summary>False when the state that the figures hold for is a balance that falls over by itself.</summary>
     public bool Stands(CancellationToken cancel = default) => !Powered || new StatesQuestion(asked).Stands(cancel);
 
+    /// <summary>What every part stands at full signal on a channel (null = the setup's, else the first); null when nothing clean passes.</summary>
+    public FullSignal? FullSignal(string? channel = null, CancellationToken cancel = default) =>
+        asked.PathOf(channel) is { } path ? new FullSignalQuestion(asked, path).Ask(cancel) : null;
+
     /// <summary>Thermal loops of class AB output pairs, the hottest first.</summary>
     public IReadOnlyList<ThermalLoop> ThermalLoops() => Powered ? new ThermalQuestion(asked).Ask() : [];
 

@@ -11,7 +11,7 @@ public sealed class StressUnit(BenchUnit unit)
     {
         var question = new StressQuestion(unit.Worlds);
         var rows = question.Ask(cancel);
-        return new(rows, question.Unsettled, [.. Situation.Of(unit.Sheet).Select(s => s.Name)]);
+        return new(rows, question.Unsettled, Situation.Names(unit.Sheet));
     }
 
     /// <summary>Reservoirs after switch-off, with faults in the unit.</summary>

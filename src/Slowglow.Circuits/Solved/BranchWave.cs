@@ -1,4 +1,3 @@
-using System.Numerics;
 using Slowglow.Solving;
 
 namespace Slowglow.Circuits.Solved;
@@ -17,7 +16,12 @@ internal sealed class BranchWave(AskedWorld asked)
         {
             BranchKind.Conductance => [.. across.Select((u, k) => world.Slots[branch.Slot] * (u - Source(branch, k)))],
             BranchKind.Storage => Storage(across, world.Slots[branch.Slot]),
-            _ => Flow(across, world.Slots[branch.Slot], world.Slots[branch.SteadySlot]),
+            _ => FlowCurrent.Of(
+                across,
+                world.Slots[branch.Slot],
+                world.Slots[branch.SteadySlot],
+                asked.Circuit.Sheet.Mains.Frequency
+            ),
         };
     }
 
@@ -52,30 +56,6 @@ internal sealed class BranchWave(AskedWorld asked)
         return n < 3
             ? new double[n]
             : [.. u.Select((now, k) => rate * ((1.5 * now) - (2 * Before(k, 1)) + (0.5 * Before(k, 2))))];
-    }
-
-    /// <summary>Every harmonic of the volts over r + j w L.</summary>
-    private double[] Flow(double[] u, double ohms, double henries)
-    {
-        var n = u.Length;
-        var amps = new double[n];
-        for (var h = 0; h <= n / 2; h++)
-        {
-            Complex volts = 0;
-            for (var k = 0; k < n; k++)
-            {
-                volts += u[k] * Complex.FromPolarCoordinates(1.0 / n, -2 * Math.PI * h * k / n);
-            }
-
-            var current = volts / new Complex(ohms, 2 * Math.PI * h * asked.Circuit.Sheet.Mains.Frequency * henries);
-            var share = h == 0 || 2 * h == n ? 1 : 2;
-            for (var k = 0; k < n; k++)
-            {
-                amps[k] += share * (current * Complex.FromPolarCoordinates(1, 2 * Math.PI * h * k / n)).Real;
-            }
-        }
-
-        return amps;
     }
 
     public static double Mean(double[] wave) => wave.Length == 0 ? 0 : wave.Average();

@@ -9,7 +9,9 @@ internal sealed class SignalFollower(Circuit circuit, WorldSolver solver)
 {
     /// <summary>Frequency of levels and headroom, hertz.</summary>
     public const double Hertz = 1000;
-    private const int Steps = 64;
+
+    /// <summary>Of a cycle of the signal.</summary>
+    public const int Steps = 64;
     private const int Harmonics = 10;
 
     /// <summary>Response of every unknown to the generator at one volt, for the path in its usual connections; null without mains or path.</summary>

@@ -3,9 +3,14 @@ using Slowglow.Solving;
 namespace Slowglow.Circuits.Solved;
 
 /// <summary>What the models ask of a world to work out watts, volts and amperes in their part.</summary>
-internal sealed class StressView(Circuit circuit, WorldState world)
+/// <param name="hertz">Frequency of the cycle that was solved.</param>
+internal sealed class StressView(Circuit circuit, WorldState world, double hertz)
 {
     private readonly Dictionary<int, double[]> currents = [];
+
+    /// <summary>A world over its mains cycle.</summary>
+    public StressView(Circuit circuit, WorldState world)
+        : this(circuit, world, circuit.Sheet.Mains.Frequency) { }
 
     public double[] Slots => world.Slots;
 
@@ -28,6 +33,13 @@ internal sealed class StressView(Circuit circuit, WorldState world)
         }
 
         return world.Steps == 0 ? 0 : sum / world.Steps;
+    }
+
+    /// <summary>Rms amperes through a resistance and an inductance in series between two rows.</summary>
+    public double FlowRmsAmps(int a, int b, double ohms, double henries)
+    {
+        double[] volts = [.. Enumerable.Range(0, world.Steps).Select(k => world.At(k, a) - world.At(k, b))];
+        return BranchWave.Rms(FlowCurrent.Of(volts, ohms, henries, hertz));
     }
 
     /// <summary>Most that a stands above b in the cycle; never below zero.</summary>

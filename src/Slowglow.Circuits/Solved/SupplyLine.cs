@@ -1,5 +1,4 @@
 using Slowglow.Circuits.Building;
-using Slowglow.Sheets;
 using Slowglow.Solving;
 
 namespace Slowglow.Circuits.Solved;
@@ -12,19 +11,12 @@ internal sealed class SupplyLine
 {
     private readonly Circuit circuit;
     private readonly List<(int Siemens, int Volts, double Line, double Open)> rails = [];
-    private readonly HashSet<string> supplyNets;
+    private readonly SupplyParts supply;
 
     private SupplyLine(Circuit circuit)
     {
         this.circuit = circuit;
-        supplyNets =
-        [
-            .. RectifiedNets.AlternatingNets(circuit.Sheet),
-            .. RectifiedNets.Of(circuit.Sheet),
-            NetTable.Ground,
-            NetTable.Neutral,
-            NetTable.Earth,
-        ];
+        supply = new SupplyParts(circuit.Sheet);
     }
 
     /// <summary>The healthy unit at rest on its lines.</summary>
@@ -73,11 +65,7 @@ internal sealed class SupplyLine
     }
 
     /// <summary>True when a fault lies within the supply, which the lines then no longer stand for.</summary>
-    public bool IsWithin(IReadOnlyList<Fault> faults) =>
-        faults.Any(f =>
-            circuit.Sheet.Parts.FirstOrDefault(p => p.Designator == f.Part) is { } part
-            && part.Pins.All(p => supplyNets.Contains(p.Net))
-        );
+    public bool IsWithin(IReadOnlyList<Fault> faults) => faults.Any(f => supply.Holds(f.Part));
 
     /// <summary>A world's slots with the supply replaced by its lines.</summary>
     public double[] On(double[] slots)

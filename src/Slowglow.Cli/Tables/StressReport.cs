@@ -14,11 +14,11 @@ internal static class StressReport
     {
         var rows = stress.Rows;
         console.Say(
-            $"{sheet.Unit}: what its parts stand at the worst of {string.Join("; ", stress.Situations)}. Signal is not in it."
+            $"{sheet.Unit}: what its parts stand at the worst of {string.Join("; ", stress.Situations)}."
         );
         foreach (var name in stress.Unsettled)
         {
-            console.Say($"Nothing is known of \"{name}\": the circuit does not settle there.");
+            console.Say($"Nothing is known of \"{name}\": the circuit does not settle there, or passes nothing clean.");
         }
 
         var over = rows.Count(r => r.IsOver);

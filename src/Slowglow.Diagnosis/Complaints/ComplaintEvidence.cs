@@ -86,8 +86,31 @@ internal sealed class ComplaintEvidence(
     private AnswerColumn Inlet =>
         answers.ColumnOf(Setup.Default, new(Probe.Inlet, Probe.Inlet, NetTable.Ground, ProbeKind.Ac), MeterClass.Handheld);
 
-    /// <summary>Log probability of all the words under a hypothesis.</summary>
-    public double Log(IReadOnlyList<Heard> heard, int hypothesis) => heard.Sum(w => Math.Log(Chance(w, hypothesis)));
+    /// <summary>Log probability of all the words under a hypothesis, and of what was left unsaid.</summary>
+    public double Log(IReadOnlyList<Heard> heard, int hypothesis) =>
+        heard.Sum(w => Math.Log(Chance(w, hypothesis))) + LogUnsaid(heard, hypothesis);
+
+    /// <summary>Of the channels that the words of trouble speak of, what would have been mentioned too.</summary>
+    private double LogUnsaid(IReadOnlyList<Heard> heard, int hypothesis)
+    {
+        if (hypotheses[hypothesis].Members is var (first, second))
+        {
+            return Math.Min(LogUnsaid(heard, first), LogUnsaid(heard, second));
+        }
+
+        Heard[] trouble = [.. heard.Where(w => !w.Denied && w.Descriptor != Descriptor.Fine)];
+        double sum = 0;
+        foreach (var word in trouble.Where(w => Descriptors.IsOfSignal(w.Descriptor)).DistinctBy(w => (w.Channel, w.Condition)))
+        {
+            var said = trouble.Where(w => w.Channel is null || w.Channel == word.Channel).Select(w => w.Descriptor).ToHashSet();
+            sum += ChannelsOf(word)
+                .Select(c => Math.Log(Unsaid.Chance(said, symptoms.Of(c, word, hypothesis))))
+                .DefaultIfEmpty(0)
+                .Max();
+        }
+
+        return sum;
+    }
 
     /// <summary>
     /// Probability of one word under a hypothesis. Of two faults at once either may earn a word of trouble, and both must leave alone what

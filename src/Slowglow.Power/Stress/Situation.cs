@@ -11,18 +11,27 @@ namespace Slowglow.Power.Stress;
 public sealed record Situation(string Name, Setup Setup)
 {
     /// <summary>Highest mains over nominal.</summary>
-    private const double High = 1.1;
+    private const double HighMains = 1.1;
     private static readonly string[] StandbyNames = ["STANDBY", "STBY", "STAND-BY", "STAND BY"];
+
+    /// <summary>Running at the highest mains.</summary>
+    public static Situation High(Sheet sheet) =>
+        new("mains 10 % high", Setup.Default with { Name = "high", MainsVolts = HighMains * sheet.Mains.Volts });
+
+    /// <summary>All of them in words, full signal on each channel included.</summary>
+    public static IReadOnlyList<string> Names(Sheet sheet) =>
+        [.. Of(sheet).Select(s => s.Name), .. sheet.Signals.Select(p => FullSignal(sheet, p.Name))];
+
+    /// <summary>How the unit is called that stands so with full signal on a channel.</summary>
+    public static string FullSignal(Sheet sheet, string channel) =>
+        "mains 10 % high, full signal" + (sheet.Signals.Count > 1 ? $" on {channel}" : "");
 
     /// <summary>Running at nominal and high mains; valves not yet drawing, or pulled; standby in either position.</summary>
     public static IReadOnlyList<Situation> Of(Sheet sheet)
     {
-        var volts = High * sheet.Mains.Volts;
-        List<Situation> all =
-        [
-            new("running", Setup.Default with { Name = "running" }),
-            new("mains 10 % high", Setup.Default with { Name = "high", MainsVolts = volts }),
-        ];
+        var high = High(sheet);
+        var volts = high.Setup.MainsVolts;
+        List<Situation> all = [new("running", Setup.Default with { Name = "running" }), high];
         if (sheet.Parts.OfType<ValvePart>().Any(v => v.Device.Kind != DeviceKind.RectifierValve))
         {
             all.Add(

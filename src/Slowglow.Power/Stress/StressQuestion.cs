@@ -4,7 +4,7 @@ using Slowglow.Sheets.Parts.Transformer;
 
 namespace Slowglow.Power.Stress;
 
-/// <summary>What every part stands at the worst, over the ways in which a unit is used at rest.</summary>
+/// <summary>What every part stands at the worst, over the ways in which a unit is used.</summary>
 /// <param name="worlds">The unit.</param>
 public sealed class StressQuestion(Worlds worlds)
 {
@@ -34,24 +34,48 @@ public sealed class StressQuestion(Worlds worlds)
                 continue;
             }
 
-            foreach (var row in Rows(world, situation))
-            {
-                if (!worst.TryGetValue((row.Part, row.What), out var before) || row.Value > before.Value)
-                {
-                    worst[(row.Part, row.What)] = row;
-                }
-            }
+            Keep(Rows(world, worlds.Stress(situation.Setup, []), situation.Name), worst);
         }
 
+        AtFullSignal(worst, unsettled, cancel);
         Unsettled = unsettled;
         return [.. worst.Values.OrderByDescending(r => double.IsNaN(r.Ratio) ? -1 : r.Ratio).ThenByDescending(r => r.Value)];
     }
 
-    private IEnumerable<StressRow> Rows(World world, Situation situation)
+    private void AtFullSignal(Dictionary<(string, string), StressRow> worst, List<string> unsettled, CancellationToken cancel)
     {
-        foreach (var s in worlds.Stress(situation.Setup, []))
+        var high = Situation.High(worlds.Circuit.Sheet);
+        foreach (var path in worlds.Circuit.Sheet.Signals)
         {
-            foreach (var row in Rows(s, parts[s.Part], situation.Name))
+            cancel.ThrowIfCancellationRequested();
+            var name = Situation.FullSignal(worlds.Circuit.Sheet, path.Name);
+            if (worlds.World(high.Setup, [], cancel).FullSignal(path.Name, cancel) is { } full)
+            {
+                Keep(Rows(full.Supply, full.Parts, name), worst);
+            }
+            else
+            {
+                unsettled.Add(name);
+            }
+        }
+    }
+
+    private static void Keep(IEnumerable<StressRow> rows, Dictionary<(string, string), StressRow> worst)
+    {
+        foreach (var row in rows)
+        {
+            if (!worst.TryGetValue((row.Part, row.What), out var before) || row.Value > before.Value)
+            {
+                worst[(row.Part, row.What)] = row;
+            }
+        }
+    }
+
+    private IEnumerable<StressRow> Rows(World world, IReadOnlyList<PartStress> stresses, string situation)
+    {
+        foreach (var s in stresses)
+        {
+            foreach (var row in Rows(s, parts[s.Part], situation))
             {
                 yield return row;
             }
@@ -61,33 +85,18 @@ public sealed class StressQuestion(Worlds worlds)
         {
             if (parts[w.Part] is TransformerPart { IsOutput: false } part)
             {
-                yield return new(
-                    $"{w.Part} {w.Winding}",
-                    part.Description,
-                    "current",
-                    "A",
-                    w.AmpsRms,
-                    situation.Name,
-                    w.RatedAmps,
-                    double.NaN
-                );
+                yield return Row($"{w.Part} {w.Winding}", part, "current", w.AmpsRms, situation, w.RatedAmps);
             }
         }
 
         foreach (var c in world.CapacitorCurrents().Where(c => c.AmpsRms > LeastRipple))
         {
-            yield return new(
-                c.Part,
-                parts[c.Part].Description,
-                "ripple current",
-                "A",
-                c.AmpsRms,
-                situation.Name,
-                double.NaN,
-                double.NaN
-            );
+            yield return Row(c.Part, parts[c.Part], "ripple current", c.AmpsRms, situation, double.NaN);
         }
     }
+
+    private static StressRow Row(string name, Part part, string what, double amps, string situation, double rated) =>
+        new(name, part.Description, what, "A", amps, situation, rated, double.NaN);
 
     private static IEnumerable<StressRow> Rows(PartStress s, Part part, string situation)
     {

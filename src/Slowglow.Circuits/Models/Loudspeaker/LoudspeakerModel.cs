@@ -36,14 +36,15 @@ internal sealed class LoudspeakerModel(LoudspeakerPart part) : TwoPinModel(part)
 
     public override PartStress Stress(StressView view)
     {
-        var square = view.MeanSquareAcross(Plus, Minus);
+        var amps = view.FlowRmsAmps(Plus, Minus, view.Slots[ohms], view.Slots[henries]);
+        var watts = amps * amps * view.Slots[ohms];
         return new PartStress(
             Designator,
-            square / view.Slots[ohms],
-            square / view.Slots[ohms] / part.RatedWatts,
+            watts,
+            watts / part.RatedWatts,
             Math.Max(view.LargestAcross(Plus, Minus), view.LargestAcross(Minus, Plus)),
             double.NaN,
-            Math.Sqrt(square) / view.Slots[ohms],
+            amps,
             double.NaN
         );
     }

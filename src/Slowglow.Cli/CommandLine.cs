@@ -81,6 +81,11 @@ public static class CommandLine
             .WithDescription("Put a backup in the place of the shop; what stood there is kept beside it.")
             .WithExample("restore", "shop-monday.backup");
         config
+            .AddCommand<MoveCommand>("move")
+            .WithData(streams)
+            .WithDescription("Carry the whole shop over into an empty PostgreSQL database, and compare every row.")
+            .WithExample("move", "\"Host=/run/postgresql;Database=shop;Username=bench\"");
+        config
             .AddCommand<ExportCommand>("export")
             .WithData(streams)
             .WithDescription("Write everything as JSON, and papers and money as tables for an accountant.")

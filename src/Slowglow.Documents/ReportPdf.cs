@@ -3,7 +3,6 @@ using Slowglow.Documents.Drawing;
 using Slowglow.Documents.Pieces;
 using Slowglow.Documents.Words;
 using Slowglow.Workshop.Jobs;
-using Slowglow.Workshop.Labour;
 using Slowglow.Workshop.Papers;
 using Slowglow.Workshop.Safety;
 using Slowglow.Workshop.Shop;
@@ -13,7 +12,16 @@ namespace Slowglow.Documents;
 /// <summary>What was wrong, what was done, and how it measured: the paper that goes home with the unit.</summary>
 public static class ReportPdf
 {
-    public static byte[] Draw(Job job, JobDealings dealings, RepairReport report, Party customer, ShopRules rules, DateOnly day)
+    /// <param name="pictures">Photographs printed with it, in their order.</param>
+    public static byte[] Draw(
+        Job job,
+        JobDealings dealings,
+        RepairReport report,
+        Party customer,
+        ShopRules rules,
+        DateOnly day,
+        IReadOnlyList<PaperPicture> pictures
+    )
     {
         var number = job.Number.ToString(CultureInfo.InvariantCulture);
         using var flow = new Flow($"Report on job {number}", $"{rules.Party.Name}, report on job {number}");
@@ -39,6 +47,7 @@ public static class ReportPdf
 
         Told(flow, "Good to know", report.Advice);
         Warranty(flow, dealings, report, day);
+        PictureRows.Draw(flow, pictures);
         return flow.Finish();
     }
 
@@ -63,7 +72,7 @@ public static class ReportPdf
 
         if (dealings.Hours.Sum(h => h.Minutes) is > 0 and var minutes)
         {
-            flow.Text($"Time on the bench: {PaperWords.Quantity(HoursRule.Hours(minutes))} hours.");
+            flow.Text($"Time on the bench: {PaperWords.Time(minutes)}.");
         }
     }
 
@@ -72,9 +81,11 @@ public static class ReportPdf
         if (report.Readings.Count > 0)
         {
             flow.Section("Readings");
+            var belongs = report.Readings.Any(r => r.Belongs.Length > 0);
+            Column[] columns = [new("Where", 34), new("Before", 18, true), new("After", 18, true)];
             flow.Table(
-                [new("Where", 40), new("Before", 30, true), new("After", 30, true)],
-                [.. report.Readings.Select(r => (IReadOnlyList<string>)[r.Where, Or(r.Before), Or(r.After)])]
+                belongs ? [.. columns, new("A healthy one", 30, true)] : columns,
+                [.. report.Readings.Select(r => (IReadOnlyList<string>)[r.Where, Or(r.Before), Or(r.After), r.Belongs])]
             );
         }
 
@@ -85,7 +96,7 @@ public static class ReportPdf
     {
         flow.Section($"Electrical safety test, class {test.Class}: {(test.Passed ? "passed" : "failed")}");
         flow.Table(
-            [new("Test", 30), new("Measured", 16, true), new("Limit", 16, true), new("Limit from", 28), new("", 10)],
+            [new("Test", 26), new("Measured", 15, true), new("Limit", 24, true), new("Limit from", 26), new("", 9, true)],
             [
                 .. test.Figures.Select(f =>
                     (IReadOnlyList<string>)

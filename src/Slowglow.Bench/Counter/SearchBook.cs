@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Storage;
-using Slowglow.Workshop.Jobs;
 
 namespace Slowglow.Bench.Counter;
 
@@ -21,12 +20,7 @@ public sealed class SearchBook(IDbContextFactory<ShopDatabase> shop)
         }
 
         await using var database = await shop.CreateDbContextAsync(cancel);
-        var cards = words.Aggregate(database.Board.AsNoTracking(), (found, word) => found.Where(c => c.Words.Contains(word)));
-        var jobs = await cards
-            .OrderBy(c => c.WaitsFor == WaitsFor.Nothing ? 1 : 0)
-            .ThenByDescending(c => c.JobNumber)
-            .Take(MostJobs)
-            .ToListAsync(cancel);
+        var jobs = await BoardWords.FindAsync(database, words, MostJobs, cancel);
         var ids = jobs.Select(j => j.CustomerId).Distinct().Take(MostCustomers).ToList();
         var owners = await database.Customers.AsNoTracking().Where(c => ids.Contains(c.Id)).ToListAsync(cancel);
         return new([.. owners.OrderBy(c => ids.IndexOf(c.Id))], jobs);

@@ -10,8 +10,12 @@ internal static class SearchWords
 
     public static IEnumerable<string> Of(string typed)
     {
-        var line = BoardCard.Fold(typed.Length > LongestLine ? typed[..LongestLine] : typed).Trim();
-        return line.Length > 0 && line.All(c => char.IsDigit(c) || c is ' ' or '-' or '/' or '(' or ')' or '+' or '.')
+        var line = new string([
+            .. BoardCard
+                .Fold(typed.Length > LongestLine ? typed[..LongestLine] : typed)
+                .Where(c => !char.IsControl(c) || char.IsWhiteSpace(c)),
+        ]).Trim();
+        return line.Any(char.IsDigit) && line.All(c => char.IsDigit(c) || c is ' ' or '-' or '/' or '(' or ')' or '+' or '.')
             ? [Digits(line)]
             : line.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Where(w => w.Length > 0);
     }

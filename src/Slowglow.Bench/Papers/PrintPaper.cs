@@ -1,4 +1,5 @@
 using Slowglow.Bench.Jobs;
+using Slowglow.Bench.Photographs;
 using Slowglow.Documents;
 using Slowglow.Sheets;
 using Slowglow.Workshop.Jobs;
@@ -7,7 +8,7 @@ using Slowglow.Workshop.Papers;
 namespace Slowglow.Bench.Papers;
 
 /// <summary>Draws the papers of a job as PDF.</summary>
-public sealed class PrintPaper(ReadJobFile read, TimeProvider clock)
+public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider clock)
 {
     /// <param name="what">receipt, label, report, quote-11, invoice-3, credit-note-1.</param>
     /// <param name="address">Address of the job's page, for the code on the label.</param>
@@ -24,10 +25,30 @@ public sealed class PrintPaper(ReadJobFile read, TimeProvider clock)
             return new(null, file.Findings);
         }
 
-        var pdf = Draw(file.Value, what, address);
+        var pdf = what == "report" ? await ReportAsync(file.Value, cancel) : Draw(file.Value, what, address);
         return pdf is null
             ? new(null, Said.Wrong($"Job {jobNumber} has no {what}.", "Write it first; the job's papers list what there is."))
             : new(new($"job-{jobNumber}-{what}.pdf", pdf), []);
+    }
+
+    private async Task<byte[]?> ReportAsync(JobFile file, CancellationToken cancel)
+    {
+        if (file.Dealings.Report is not { } report)
+        {
+            return null;
+        }
+
+        List<PaperPicture> pictures = [];
+        foreach (var photo in file.Dealings.Photos.Where(p => report.Photos?.Contains(p.File) == true))
+        {
+            if (await photos.RunAsync(photo.File, cancel) is { } kept)
+            {
+                pictures.Add(new(photo.Caption, kept.Content));
+            }
+        }
+
+        var customer = CustomerParty.Of(file.Job.Customer);
+        return ReportPdf.Draw(file.Job, file.Dealings, report, customer, file.Rules, file.Today, pictures);
     }
 
     private byte[]? Draw(JobFile file, string what, string address)
@@ -45,14 +66,6 @@ public sealed class PrintPaper(ReadJobFile read, TimeProvider clock)
                 file.Promised is { } promised ? ShopDay.Of(promised, clock) : null
             ),
             "label" => LabelPdf.Draw(file.Job, address),
-            "report" when file.Dealings.Report is { } report => ReportPdf.Draw(
-                file.Job,
-                file.Dealings,
-                report,
-                customer,
-                file.Rules,
-                file.Today
-            ),
             "quote" => Quote(file, customer, number),
             "invoice" => Numbered(file, PaperKind.Invoice, number),
             "credit-note" => Numbered(file, PaperKind.CreditNote, number),

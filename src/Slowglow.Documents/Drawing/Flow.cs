@@ -69,9 +69,22 @@ internal sealed class Flow : IDisposable
         }
     }
 
-    public void Section(string text)
+    /// <summary>Begins a new page when so much does not fit on this one.</summary>
+    public void Keep(double height) => Need(height);
+
+    /// <summary>At most so wide and so high, with a hair line around it.</summary>
+    public void Picture(ReadyPicture picture, double left, double wide, double high)
     {
-        Need(60);
+        var (width, height) = (picture.WidthIn(wide, high), picture.HeightIn(wide, high));
+        picture.Draw(Page, Margin + left, Y, wide, high);
+        Page.DrawRectangle(Face.Hair, Margin + left, Y, width, height);
+        Y += height + 3;
+    }
+
+    /// <param name="with">Points below the head that have to fit on the same page.</param>
+    public void Section(string text, double with = 30)
+    {
+        Need(30 + with);
         Space(12);
         Text(text, Face.Section, Face.Glow);
         Page.DrawLine(Face.Hair, Margin, Y + 1, Margin + Width, Y + 1);

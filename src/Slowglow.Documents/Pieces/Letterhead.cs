@@ -44,7 +44,12 @@ internal static class Letterhead
         foreach (var (name, value) in facts.Where(f => f.Value.Length > 0))
         {
             flow.Beside(
-                () => flow.Text(name, Face.Small, Face.Faint, left, 80),
+                () =>
+                {
+                    // On the line of the larger letters beside it.
+                    flow.Space(Face.Body.Size - Face.Small.Size);
+                    flow.Text(name, Face.Small, Face.Faint, left, 80);
+                },
                 () => flow.Text(value, null, null, left + 84, flow.Width - left - 84)
             );
         }

@@ -8,7 +8,9 @@ using Microsoft.Extensions.Logging;
 using Slowglow.Bench.Counter;
 using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Keeping;
+using Slowglow.Bench.LookingBack;
 using Slowglow.Bench.Papers;
+using Slowglow.Bench.Papers.Reporting;
 using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Rehearsals.Practice;
 using Slowglow.Bench.Stock;
@@ -106,6 +108,7 @@ internal static class BenchApplication
         services.AddSingleton<CreditInvoice>();
         services.AddSingleton<StopTimer>();
         services.AddSingleton<PrintPaper>();
+        services.AddSingleton<DraftReport>();
         services.AddSingleton<ChangeRules>();
         services.AddSingleton<AddPhoto>();
         services.AddSingleton<ReadPhoto>();
@@ -115,6 +118,7 @@ internal static class BenchApplication
         services.AddSingleton<CountStock>();
         services.AddSingleton<TakeFromStock>();
         services.AddSingleton<ReadStock>();
+        services.AddSingleton<ReadLookBack>();
     }
 
     private static void AddWriting(IServiceCollection services, string dataPath)

@@ -11,6 +11,7 @@ public static class EntryRules
     private const int LongestText = 4000;
     private const int LongestName = 200;
     private const int MostMinutes = 24 * 60;
+    private const int MostPhotos = 8;
 
     /// <summary>What keeps the entry from standing in that timeline; empty when nothing does.</summary>
     public static IReadOnlyList<Objection> Look(TimelineEntry entry, JobDealings dealings, ShopRules rules, DateOnly today) =>
@@ -155,6 +156,9 @@ public static class EntryRules
                 : Array.Empty<Objection>(),
             .. report.WarrantyMonths is < 0 or > 120
                 ? [new Objection($"A warranty of {report.WarrantyMonths} months cannot be.", "0 to 120.")]
+                : Array.Empty<Objection>(),
+            .. report.Photos is { Count: > MostPhotos }
+                ? [new Objection($"{report.Photos.Count} photographs are too many for a report.", $"Up to {MostPhotos}.")]
                 : Array.Empty<Objection>(),
         ];
 

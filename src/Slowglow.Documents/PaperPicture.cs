@@ -1,0 +1,6 @@
+namespace Slowglow.Documents;
+
+/// <summary>A photograph on a paper.</summary>
+/// <param name="Caption">What it shows; may be empty.</param>
+/// <param name="Content">The file, JPEG or PNG; what cannot be printed is named in its place.</param>
+public sealed record PaperPicture(string Caption, byte[] Content);

@@ -1,0 +1,6 @@
+namespace Slowglow.Storage.Tests.Counter;
+
+public sealed class PostgresSearchTests(PostgresServer server) : SearchContract
+{
+    protected override async Task<IShopUnderTest> StartAsync() => await PostgresUnderTest.StartAsync(server);
+}

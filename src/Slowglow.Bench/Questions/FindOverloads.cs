@@ -2,6 +2,7 @@ using Slowglow.Power.Overload;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Contact;
+using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Wire;
 
 namespace Slowglow.Bench.Questions;
@@ -10,7 +11,7 @@ namespace Slowglow.Bench.Questions;
 public sealed class FindOverloads(BenchUnit unit)
 {
     /// <summary>The causes, or why there is no answer.</summary>
-    public Parsed<IReadOnlyList<OverloadCause>> Run(string designator, CancellationToken cancel = default)
+    public Parsed<OverloadAnswer> Run(string designator, CancellationToken cancel = default)
     {
         var part = unit.Sheet.Parts.FirstOrDefault(p => p.Designator.Equals(designator, StringComparison.OrdinalIgnoreCase));
         return part switch
@@ -20,10 +21,16 @@ public sealed class FindOverloads(BenchUnit unit)
                 $"{part.Designator} stands nothing that could be worked out",
                 "name the part that has died"
             ),
-            _ => new(new OverloadQuestion(unit.Worlds).Ask(part, cancel), []),
+            _ => new(
+                new(
+                    new OverloadQuestion(unit.Worlds).Ask(part, cancel),
+                    part is FusePart fuse ? new SwitchOnQuestion(unit.Worlds).Of(fuse, cancel) : null
+                ),
+                []
+            ),
         };
     }
 
-    private static Parsed<IReadOnlyList<OverloadCause>> Wrong(string text, string remedy) =>
+    private static Parsed<OverloadAnswer> Wrong(string text, string remedy) =>
         new(null, [new(Severity.Error, Place.None, text, remedy)]);
 }

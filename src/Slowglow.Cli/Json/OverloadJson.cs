@@ -7,15 +7,16 @@ namespace Slowglow.Cli.Json;
 internal sealed record OverloadJson(
     string Part,
     IReadOnlyList<OverloadCauseJson> Causes,
+    SwitchOnJson? SwitchOn,
     IReadOnlyList<string> Cautions,
     IReadOnlyList<FindingJson> Findings
 )
 {
-    public static OverloadJson From(string part, IReadOnlyList<OverloadCause> causes, IReadOnlyList<DocumentFinding> findings) =>
+    public static OverloadJson From(string part, OverloadAnswer answer, IReadOnlyList<DocumentFinding> findings) =>
         new(
             part,
             [
-                .. causes.Select(c => new OverloadCauseJson(
+                .. answer.Causes.Select(c => new OverloadCauseJson(
                     c.Part,
                     c.Fault,
                     c.What,
@@ -27,6 +28,7 @@ internal sealed record OverloadJson(
                     c.ClearedBy
                 )),
             ],
+            answer.SwitchOn is { } s ? new(s.SquareSeconds, s.Melting, s.Words) : null,
             Power.Cautions.Always,
             [.. findings.Select(FindingJson.From)]
         );

@@ -9,8 +9,9 @@ internal static class OverloadReport
 {
     private const int Most = 25;
 
-    public static void Write(IAnsiConsole console, Part dead, IReadOnlyList<OverloadCause> causes)
+    public static void Write(IAnsiConsole console, Part dead, OverloadAnswer answer)
     {
+        var causes = answer.Causes;
         var part = dead.Designator;
         if (causes.Count == 0)
         {
@@ -46,6 +47,11 @@ internal static class OverloadReport
             console.Say(
                 "Times are over the rating, or over what is healthy where there is none. How long it lasts is an estimate from a transformer of the same duty, or of a fuse of its type at its slowest (time-lag where the drawing says none)."
             );
+        }
+
+        if (answer.SwitchOn is { } inrush)
+        {
+            console.Say(inrush.Words);
         }
 
         CautionLines.Write(console);

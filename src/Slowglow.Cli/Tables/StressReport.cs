@@ -13,9 +13,7 @@ internal static class StressReport
     public static void Write(IAnsiConsole console, Sheet sheet, UnitStress stress)
     {
         var rows = stress.Rows;
-        console.Say(
-            $"{sheet.Unit}: what its parts stand at the worst of {string.Join("; ", stress.Situations)}."
-        );
+        console.Say($"{sheet.Unit}: what its parts stand at the worst of {string.Join("; ", stress.Situations)}.");
         foreach (var name in stress.Unsettled)
         {
             console.Say($"Nothing is known of \"{name}\": the circuit does not settle there, or passes nothing clean.");

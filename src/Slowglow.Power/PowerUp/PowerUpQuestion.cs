@@ -36,7 +36,7 @@ public sealed class PowerUpQuestion(Worlds worlds, IReadOnlyList<string> rails)
             lamps,
             [.. steps.Select(s => Step(s.Title, s.Do, s.Setup, lamp.Watts, cancel))],
             new RegulatedRails(worlds).Ask(cancel),
-            ReformingNotes.Of(sheet, rails)
+            ReformingRamp.Of(worlds, rails, cancel)
         );
     }
 

@@ -11,7 +11,7 @@ public sealed class OverloadTests
     private static readonly Lazy<BenchUnit> Mixer = new(() => BenchUnit.From(DemoText.Of("saltmarsh-lm2")).Value!);
 
     private static IReadOnlyList<OverloadCause> Causes(string part) =>
-        new FindOverloads(Mixer.Value).Run(part, TestContext.Current.CancellationToken).Value!;
+        new FindOverloads(Mixer.Value).Run(part, TestContext.Current.CancellationToken).Value!.Causes;
 
     [Fact]
     public void A_mains_transformer_dies_of_shorted_diodes_and_reservoirs()
@@ -74,7 +74,7 @@ public sealed class OverloadTests
         var cancel = TestContext.Current.CancellationToken;
         var text = DemoText.Of("saltmarsh-lm2").Replace("fuse 250mA", "fuse T10A", StringComparison.Ordinal);
         var large = BenchUnit.From(text).Value!;
-        var causes = new FindOverloads(large).Run("T1", cancel).Value!;
+        var causes = new FindOverloads(large).Run("T1", cancel).Value!.Causes;
         var part = large.Sheet.Parts.Single(p => p.Designator == "T1");
         Assert.Contains(causes, c => c.IsUnprotected);
         Assert.All(causes, c => Assert.Null(c.ClearedBy));

@@ -11,6 +11,7 @@ public sealed partial class RootCausePage
 {
     private const int Most = 25;
     private IReadOnlyList<OverloadCause>? causes;
+    private SwitchOn? switchOn;
     private IReadOnlyList<Finding> wrong = [];
     private string typed = "";
     private string shown = "";
@@ -40,6 +41,6 @@ public sealed partial class RootCausePage
             $"overload {name}",
             (unit, cancel) => new FindOverloads(unit).Run(name, cancel)
         );
-        (causes, wrong, shown) = (answer?.Value, answer?.Findings ?? [], name);
+        (causes, switchOn, wrong, shown) = (answer?.Value?.Causes, answer?.Value?.SwitchOn, answer?.Findings ?? [], name);
     }
 }

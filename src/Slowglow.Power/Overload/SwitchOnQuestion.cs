@@ -1,0 +1,54 @@
+using Slowglow.Circuits;
+using Slowglow.Circuits.Building;
+using Slowglow.Sheets;
+using Slowglow.Sheets.Parts.Capacitor;
+using Slowglow.Sheets.Parts.Fuse;
+using Slowglow.Sheets.Setups;
+
+namespace Slowglow.Power.Overload;
+
+/// <summary>
+/// Inrush: a reservoir that is charged through resistance leaves as much heat there as it then holds, whatever the resistance. The world
+/// with every reservoir shorted says how that heat is shared out, and what current in the fuse goes with it.
+/// </summary>
+/// <param name="worlds">The unit.</param>
+public sealed class SwitchOnQuestion(Worlds worlds)
+{
+    /// <summary>Null where there is no reservoir behind the fuse, or the circuit with them shorted does not settle.</summary>
+    public SwitchOn? Of(FusePart fuse, CancellationToken cancel = default)
+    {
+        var rails = RectifiedNets.Of(worlds.Circuit.Sheet);
+        CapacitorPart[] reservoirs =
+        [
+            .. worlds.Circuit.Sheet.Parts.OfType<CapacitorPart>().Where(c => c.Pins.Any(p => rails.Contains(p.Net))),
+        ];
+        Fault[] shorted =
+        [
+            .. worlds.Circuit.Faults.Where(f => f.Mode == FailureMode.Short && reservoirs.Any(c => c.Designator == f.Part)),
+        ];
+        if (shorted.Length == 0 || !worlds.World(Setup.Default, shorted, cancel).Settled)
+        {
+            return null;
+        }
+
+        var charging = worlds.Stress(Setup.Default, shorted);
+        var amps = charging.Single(s => s.Part == fuse.Designator).AmpsRms;
+        var resting = worlds.Stress(Setup.Default, []).Single(s => s.Part == fuse.Designator).AmpsRms;
+        var watts = charging.Where(s => double.IsFinite(s.Watts)).Sum(s => s.Watts);
+        return amps < 2 * resting
+            ? null
+            : new(
+                fuse.Designator,
+                Held(reservoirs, cancel) * amps * amps / watts,
+                FuseTime.LeastMelting(fuse.RatedAmps, fuse.Speed)
+            );
+    }
+
+    /// <summary>Joules in the reservoirs of the running unit.</summary>
+    private double Held(CapacitorPart[] reservoirs, CancellationToken cancel)
+    {
+        cancel.ThrowIfCancellationRequested();
+        var volts = worlds.Stress(Setup.Default, []).ToDictionary(s => s.Part, s => s.Volts);
+        return reservoirs.Sum(c => 0.5 * c.Farads * volts[c.Designator] * volts[c.Designator]);
+    }
+}

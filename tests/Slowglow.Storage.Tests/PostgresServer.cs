@@ -4,11 +4,17 @@ using System.Diagnostics;
 
 namespace Slowglow.Storage.Tests;
 
-/// <summary>A real PostgreSQL of its own under a temporary folder, spoken to by a socket in it: Debian's package. Started once for all tests.</summary>
-public sealed class PostgresServer : IAsyncLifetime
+/// <summary>
+/// A real PostgreSQL of its own under a temporary folder, spoken to by a socket in it: Debian's package. Started once for
+/// all tests, by the first that asks: a process that is killed before it asks leaves no server behind.
+/// </summary>
+public sealed class PostgresServer : IAsyncDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("slowglow-pg-").FullName;
+    private readonly Lazy<Task> started;
+    private string folder = "";
     private int databases;
+
+    public PostgresServer() => started = new Lazy<Task>(StartAsync);
 
     private string Data => Path.Combine(folder, "data");
 
@@ -22,20 +28,13 @@ public sealed class PostgresServer : IAsyncLifetime
                 .Last(d => File.Exists(Path.Combine(d, "initdb")))
             : throw new InvalidOperationException("PostgreSQL is missing: apt-get install postgresql (test.sh does it).");
 
-    public async ValueTask InitializeAsync()
-    {
-        if (Environment.IsPrivilegedProcess)
-        {
-            await RunAsync("chown", ["postgres", folder], asServer: false);
-        }
-
-        await RunAsync($"{Programs}/initdb", ["-D", Data, "-A", "trust", "-U", "postgres", "-E", "UTF8", "--locale=C", "-N"]);
-        string[] options = ["-c", $"unix_socket_directories={folder}", "-c", "listen_addresses=", "-c", "max_connections=50"];
-        await RunAsync($"{Programs}/pg_ctl", ["-D", Data, "-w", "-l", $"{folder}/log", "-o", string.Join(' ', options), "start"]);
-    }
-
     public async ValueTask DisposeAsync()
     {
+        if (!started.IsValueCreated)
+        {
+            return;
+        }
+
         Npgsql.NpgsqlConnection.ClearAllPools();
         await RunAsync($"{Programs}/pg_ctl", ["-D", Data, "-m", "immediate", "stop"]);
         Directory.Delete(folder, recursive: true);
@@ -44,6 +43,7 @@ public sealed class PostgresServer : IAsyncLifetime
     /// <summary>Connection string of an empty database.</summary>
     public async Task<string> NewDatabaseAsync()
     {
+        await started.Value;
         var name = $"shop{Interlocked.Increment(ref databases)}";
         await using var connection = new Npgsql.NpgsqlConnection(ConnectionTo("postgres"));
         await connection.OpenAsync();
@@ -51,6 +51,19 @@ public sealed class PostgresServer : IAsyncLifetime
         command.CommandText = $"CREATE DATABASE {name}";
         await command.ExecuteNonQueryAsync();
         return ConnectionTo(name);
+    }
+
+    private async Task StartAsync()
+    {
+        folder = Directory.CreateTempSubdirectory("slowglow-pg-").FullName;
+        if (Environment.IsPrivilegedProcess)
+        {
+            await RunAsync("chown", ["postgres", folder], asServer: false);
+        }
+
+        await RunAsync($"{Programs}/initdb", ["-D", Data, "-A", "trust", "-U", "postgres", "-E", "UTF8", "--locale=C", "-N"]);
+        string[] options = ["-c", $"unix_socket_directories={folder}", "-c", "listen_addresses=", "-c", "max_connections=50"];
+        await RunAsync($"{Programs}/pg_ctl", ["-D", Data, "-w", "-l", $"{folder}/log", "-o", string.Join(' ', options), "start"]);
     }
 
     private string ConnectionTo(string name) => $"Host={folder};Username=postgres;Database={name};Maximum Pool Size=10";

@@ -86,6 +86,11 @@ public static class CommandLine
             .WithDescription("Carry the whole shop over into an empty PostgreSQL database, and compare every row.")
             .WithExample("move", "\"Host=/run/postgresql;Database=shop;Username=bench\"");
         config
+            .AddCommand<ForgetPinsCommand>("forget-pins")
+            .WithData(streams)
+            .WithDescription("Take every PIN away, when an owner has forgotten it.")
+            .WithExample("forget-pins");
+        config
             .AddCommand<ExportCommand>("export")
             .WithData(streams)
             .WithDescription("Write everything as JSON, and papers and money as tables for an accountant.")

@@ -1,12 +1,14 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Bench.Jobs;
+using Slowglow.Bench.People;
 using Slowglow.Bench.Photographs;
 using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Workshop.Accounts;
 using Slowglow.Workshop.Customers;
 using Slowglow.Workshop.Jobs;
+using Slowglow.Workshop.People;
 using Slowglow.Workshop.Timeline;
 using Slowglow.Workshop.Units;
 
@@ -54,6 +56,12 @@ public sealed class BookIn(IDbContextFactory<ShopDatabase> shop, TimeProvider cl
     {
         await using var database = await shop.CreateDbContextAsync(cancel);
         var rules = await JobLedger.RulesAsync(database, cancel);
+        if (Someone.Refuses(rules, booking.Deposit is null ? null : Right.TakeMoney) is { } refused)
+        {
+            return new(null, Said.Of([refused]));
+        }
+
+        by = rules.AsksForPin ? Someone.Name : by;
         var wrong = BookingCheck.Look(booking, rules, ShopDay.Today(clock));
         if (wrong.Count > 0)
         {

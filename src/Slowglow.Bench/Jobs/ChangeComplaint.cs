@@ -30,7 +30,7 @@ public sealed class ChangeComplaint(OpenJob open, TimelineWriter timeline)
             return opened.Value is null ? opened.Findings : [];
         }
 
-        await timeline.AppendAsync(
+        var stored = await timeline.AppendAsync(
             jobNumber,
             (sequence, at) =>
                 new ComplaintChanged
@@ -42,6 +42,6 @@ public sealed class ChangeComplaint(OpenJob open, TimelineWriter timeline)
                 },
             cancel
         );
-        return [];
+        return stored.Findings;
     }
 }

@@ -23,7 +23,7 @@ public sealed class ChooseSetup(OpenJob open, TimelineWriter timeline)
             ];
         }
 
-        await timeline.AppendAsync(
+        var stored = await timeline.AppendAsync(
             jobNumber,
             (sequence, at) =>
                 new SetupChosen
@@ -35,6 +35,6 @@ public sealed class ChooseSetup(OpenJob open, TimelineWriter timeline)
                 },
             cancel
         );
-        return [];
+        return stored.Findings;
     }
 }

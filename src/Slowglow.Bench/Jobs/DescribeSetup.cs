@@ -31,22 +31,32 @@ public sealed class DescribeSetup(OpenJob open, TimelineWriter timeline)
             return read;
         }
 
-        await StoreAsync(jobNumber, opened.Value, name, keys, cancel);
-        return read;
+        var stored = await StoreAsync(jobNumber, opened.Value, name, keys, cancel);
+        return stored.Value is null ? new(null, stored.Findings) : read;
     }
 
-    private async Task StoreAsync(int jobNumber, OpenedJob job, string name, string keys, CancellationToken cancel)
+    private async Task<Parsed<TimelineEntry>> StoreAsync(
+        int jobNumber,
+        OpenedJob job,
+        string name,
+        string keys,
+        CancellationToken cancel
+    )
     {
         // The unwritten default is written down first, so that the new one does not take its place.
         if (job.Standing.Setups.Count == 0)
         {
-            await AppendAsync(jobNumber, Setup.Default.Name, SetupKeys.Write(Setup.Default), cancel);
+            var first = await AppendAsync(jobNumber, Setup.Default.Name, SetupKeys.Write(Setup.Default), cancel);
+            if (first.Value is null)
+            {
+                return first;
+            }
         }
 
-        await AppendAsync(jobNumber, name, keys, cancel);
+        return await AppendAsync(jobNumber, name, keys, cancel);
     }
 
-    private Task AppendAsync(int jobNumber, string name, string keys, CancellationToken cancel) =>
+    private Task<Parsed<TimelineEntry>> AppendAsync(int jobNumber, string name, string keys, CancellationToken cancel) =>
         timeline.AppendAsync(
             jobNumber,
             (sequence, at) =>

@@ -1,10 +1,12 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
+using Slowglow.Bench.People;
 using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Stock;
 using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Workshop.Jobs;
+using Slowglow.Workshop.People;
 using Slowglow.Workshop.Shop;
 using Slowglow.Workshop.Timeline;
 
@@ -74,13 +76,23 @@ public sealed class JobLedger(IDbContextFactory<ShopDatabase> shop, TimeProvider
         }
 
         var rules = await RulesAsync(database, cancel);
+        if (Someone.Refuses(rules, null) is { } nobody)
+        {
+            return new(null, Said.Of([nobody]));
+        }
+
         var drafted = await draft(new(database, job, JobDealings.After(job.Timeline), rules, ShopDay.Today(clock), cancel));
         if (drafted.Entry is not { } entry)
         {
             return new(null, Said.Of(drafted.Objections));
         }
 
-        entry.Place(jobNumber, job.Standing().LastSequence + 1, clock.GetUtcNow(), by);
+        if (Someone.Refuses(rules, Rights.For(entry)) is { } refused)
+        {
+            return new(null, Said.Of([refused]));
+        }
+
+        entry.Place(jobNumber, job.Standing().LastSequence + 1, clock.GetUtcNow(), rules.AsksForPin ? Someone.Name : by);
         if (await StockLedger.MoveAsync(database, job, entry, cancel) is { Count: > 0 } wrong)
         {
             return new(null, Said.Of(wrong));

@@ -34,7 +34,7 @@ public sealed class TakeReading(OpenJob open, TimelineWriter timeline)
             return new(null, [.. read.Findings.Select(f => f with { Place = Place.None })]);
         }
 
-        var entry = await timeline.AppendAsync(
+        var stored = await timeline.AppendAsync(
             jobNumber,
             (sequence, at) =>
                 new ReadingTaken
@@ -47,7 +47,9 @@ public sealed class TakeReading(OpenJob open, TimelineWriter timeline)
                 },
             cancel
         );
-        return new(new(entry.Sequence, entry.At, reading), read.Findings);
+        return stored.Value is { } entry
+            ? new(new(entry.Sequence, entry.At, reading), read.Findings)
+            : new(null, stored.Findings);
     }
 
     private static Parsed<StandingReading> Wrong(string text, string remedy) =>

@@ -28,7 +28,7 @@ public sealed class WithdrawReading(OpenJob open, TimelineWriter timeline)
             ];
         }
 
-        await timeline.AppendAsync(
+        var stored = await timeline.AppendAsync(
             jobNumber,
             (sequence, at) =>
                 new ReadingWithdrawn
@@ -40,6 +40,6 @@ public sealed class WithdrawReading(OpenJob open, TimelineWriter timeline)
                 },
             cancel
         );
-        return [];
+        return stored.Findings;
     }
 }

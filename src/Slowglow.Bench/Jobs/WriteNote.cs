@@ -23,7 +23,7 @@ public sealed class WriteNote(OpenJob open, TimelineWriter timeline)
             return opened.Findings;
         }
 
-        await timeline.AppendAsync(
+        var stored = await timeline.AppendAsync(
             jobNumber,
             (sequence, at) =>
                 new NoteWritten
@@ -35,6 +35,6 @@ public sealed class WriteNote(OpenJob open, TimelineWriter timeline)
                 },
             cancel
         );
-        return [];
+        return stored.Findings;
     }
 }

@@ -5,6 +5,7 @@ using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Storage.Mappings;
 using Slowglow.Workshop.Timeline;
+using Slowglow.Workshop.Words;
 
 namespace Slowglow.Bench.Keeping;
 
@@ -64,7 +65,7 @@ public sealed class ExportShop(IDbContextFactory<ShopDatabase> shop, TimeProvide
             new JsonWriterOptions { Indented = true, Encoder = JsonText.Options.Encoder }
         );
         json.WriteStartObject();
-        Write(json, "settings", await database.Settings.AsNoTracking().ToListAsync(cancel));
+        Write(json, "settings", (await database.Settings.AsNoTracking().ToListAsync(cancel)).Select(WithoutPins).ToList());
         Write(json, "customers", await database.Customers.AsNoTracking().OrderBy(c => c.Id).ToListAsync(cancel));
         Write(json, "sheets", await database.Sheets.AsNoTracking().OrderBy(s => s.Id).ToListAsync(cancel));
         var stock = await database.Stock.AsNoTracking().Include(i => i.Moves).OrderBy(i => i.Id).ToListAsync(cancel);
@@ -104,6 +105,20 @@ public sealed class ExportShop(IDbContextFactory<ShopDatabase> shop, TimeProvide
         );
         json.WriteEndObject();
     }
+
+    // What a PIN can be guessed from is nobody's who reads an export.
+    private static ShopSettings WithoutPins(ShopSettings settings) =>
+        new()
+        {
+            Id = settings.Id,
+            Words = settings.Words,
+            Rules = settings.Rules is { } rules
+                ? rules with
+                {
+                    People = [.. rules.People.Select(p => p with { Pin = "" })],
+                }
+                : null,
+        };
 
     private static void Timeline(Utf8JsonWriter json, IEnumerable<TimelineEntry> timeline)
     {

@@ -65,7 +65,7 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
                 ShopDay.Of(file.Job.BookedIn, clock),
                 file.Promised is { } promised ? ShopDay.Of(promised, clock) : null
             ),
-            "label" => LabelPdf.Draw(file.Job, address),
+            "label" => LabelPdf.Draw(file.Job, Label(file, address)),
             "quote" => Quote(file, customer, number),
             "invoice" => Numbered(file, PaperKind.Invoice, number),
             "credit-note" => Numbered(file, PaperKind.CreditNote, number),
@@ -87,6 +87,11 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
 
     private static byte[]? Numbered(JobFile file, PaperKind kind, int number) =>
         file.Papers.FirstOrDefault(p => p.Kind == kind && p.Number == number) is { } paper ? InvoicePdf.Draw(paper) : null;
+
+    private static string Label(JobFile file, string asked) =>
+        file.Rules.LabelAddress.Length == 0
+            ? asked
+            : FormattableString.Invariant($"{file.Rules.LabelAddress.TrimEnd('/')}/job/{file.Job.Number}");
 
     private static (string Name, int Number) Split(string what)
     {

@@ -1,3 +1,4 @@
+using Slowglow.Bench.People;
 using Slowglow.Sheets;
 using Slowglow.Workshop;
 using Slowglow.Workshop.Stock;
@@ -38,7 +39,7 @@ public sealed class AddStockItem(StockWriter writer)
                 };
                 if (pieces > 0)
                 {
-                    item.Move(pieces, costEach, now, null, by, "to begin with");
+                    item.Move(pieces, costEach, now, null, by ?? Someone.Name, "to begin with");
                 }
 
                 return (item, []);

@@ -1,3 +1,4 @@
+using Slowglow.Bench.People;
 using Slowglow.Sheets;
 using Slowglow.Workshop;
 using Slowglow.Workshop.Stock;
@@ -17,7 +18,7 @@ public sealed class CountStock(StockWriter writer)
                     : StockRules.LookCount(counted);
                 if (wrong.Count == 0)
                 {
-                    known!.Move(counted - known.OnHand, null, now, null, by, "counted");
+                    known!.Move(counted - known.OnHand, null, now, null, by ?? Someone.Name, "counted");
                 }
 
                 return (known, wrong);

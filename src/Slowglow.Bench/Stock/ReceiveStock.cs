@@ -1,3 +1,4 @@
+using Slowglow.Bench.People;
 using Slowglow.Sheets;
 using Slowglow.Workshop;
 using Slowglow.Workshop.Stock;
@@ -24,7 +25,7 @@ public sealed class ReceiveStock(StockWriter writer)
                     : StockRules.LookDelivery(pieces, costEach);
                 if (wrong.Count == 0)
                 {
-                    known!.Move(pieces, costEach, now, null, by, "came in");
+                    known!.Move(pieces, costEach, now, null, by ?? Someone.Name, "came in");
                 }
 
                 return (known, wrong);

@@ -98,8 +98,13 @@ document.addEventListener("click", (e) => {
   localStorage.setItem("slowglow-theme", root.dataset.theme);
 });
 
-// Forms are answered over the page's own connection. While that is away the browser must not send one itself: it would leave the page.
-document.addEventListener("submit", (e) => e.preventDefault());
+// Forms are answered over the page's own connection. While that is away the browser must not send one itself: it would leave the page. Signing in and
+// out alone are posted.
+document.addEventListener("submit", (e) => {
+  if (e.target.method !== "post") {
+    e.preventDefault();
+  }
+});
 
 // A sheet is typed on without that connection: the page is loaded anew when the hands are elsewhere, not under them.
 function backAgain() {

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -11,6 +12,7 @@ using Slowglow.Bench.Keeping;
 using Slowglow.Bench.LookingBack;
 using Slowglow.Bench.Papers;
 using Slowglow.Bench.Papers.Reporting;
+using Slowglow.Bench.People;
 using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Rehearsals.Practice;
 using Slowglow.Bench.Stock;
@@ -19,6 +21,7 @@ using Slowglow.Storage;
 using Slowglow.Storage.Sqlite;
 using Slowglow.Web.Desks;
 using Slowglow.Web.Layout;
+using Slowglow.Web.People;
 using Slowglow.Web.Practice;
 using Slowglow.Web.Supply;
 
@@ -45,6 +48,7 @@ internal static class BenchApplication
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["127.0.0.1", "localhost", "[::1]"]);
         builder.Services.AddSingleton(options);
         AddPapers(builder.Services);
+        AddPeople(builder.Services);
         AddWriting(builder.Services, dataPath);
         if (shop is SqliteShop)
         {
@@ -56,10 +60,16 @@ internal static class BenchApplication
         var app = builder.Build();
         app.UseHostFiltering();
         app.Use(AddSafeHeaders);
-        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.Use(SignInRoutes.GuardAsync);
+        // What was posted is not posted a second time to the page that says it was refused.
+        app.UseWhen(
+            c => HttpMethods.IsGet(c.Request.Method),
+            a => a.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true)
+        );
         app.UseAntiforgery();
         EmbeddedAssets.Map(app);
         PaperRoutes.Map(app);
+        SignInRoutes.Map(app);
         DrawingRoute.Map(app);
         PhotoRoutes.Map(app);
         SheetRoutes.Map(app);
@@ -116,9 +126,18 @@ internal static class BenchApplication
         services.AddSingleton<AddStockItem>();
         services.AddSingleton<ReceiveStock>();
         services.AddSingleton<CountStock>();
+        services.AddSingleton<ChangeStockItem>();
         services.AddSingleton<TakeFromStock>();
         services.AddSingleton<ReadStock>();
         services.AddSingleton<ReadLookBack>();
+    }
+
+    private static void AddPeople(IServiceCollection services)
+    {
+        services.AddSingleton<SignIn>();
+        services.AddSingleton<ChangePeople>();
+        services.AddSingleton<ShopPeople>();
+        services.AddScoped<CircuitHandler, PersonAtThePage>();
     }
 
     private static void AddWriting(IServiceCollection services, string dataPath)

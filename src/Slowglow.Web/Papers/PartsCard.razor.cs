@@ -20,6 +20,7 @@ public sealed partial class PartsCard
     private string chase = "";
     private DateOnly? promised;
     private DateOnly? chaseDay;
+    private string chaseTracking = "";
     private bool blocks = true;
     private bool ordering;
     private string fitPart = "";
@@ -66,9 +67,9 @@ public sealed partial class PartsCard
 
     private async Task ChaseAsync(int order)
     {
-        if (await EnterAsync(() => new OrderChased { What = new(order, chase.Trim(), chaseDay, "") }))
+        if (await EnterAsync(() => new OrderChased { What = new(order, chase.Trim(), chaseDay, chaseTracking.Trim()) }))
         {
-            (chase, chaseDay) = ("", null);
+            (chase, chaseDay, chaseTracking) = ("", null, "");
         }
     }
 

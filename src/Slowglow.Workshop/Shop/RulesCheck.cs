@@ -1,4 +1,5 @@
 using Slowglow.Workshop.Money;
+using Slowglow.Workshop.People;
 using Slowglow.Workshop.Safety;
 
 namespace Slowglow.Workshop.Shop;
@@ -6,7 +7,8 @@ namespace Slowglow.Workshop.Shop;
 /// <summary>Looks the shop's rules over before they hold.</summary>
 public static class RulesCheck
 {
-    public static IReadOnlyList<Objection> Look(ShopRules rules) => [.. Papers(rules), .. Figures(rules), .. Waiting(rules)];
+    public static IReadOnlyList<Objection> Look(ShopRules rules) =>
+        [.. Papers(rules), .. Figures(rules), .. Waiting(rules), .. PeopleCheck.Look(rules.People)];
 
     private static IEnumerable<Objection> Papers(ShopRules rules)
     {
@@ -25,11 +27,19 @@ public static class RulesCheck
             yield return new($"The usual tax \"{rules.UsualTax}\" is not in the table.", "Name one of its rates.");
         }
 
+        if (rules.LabelAddress.Length > 0 && !IsAddress(rules.LabelAddress))
+        {
+            yield return new("The address for labels cannot be one.", "http://bench.lan:5080, or nothing.");
+        }
+
         if (!SafetySets.Names.Contains(rules.SafetySet))
         {
             yield return new("The safety test set is not known.", string.Join("; ", SafetySets.Names));
         }
     }
+
+    private static bool IsAddress(string text) =>
+        Uri.TryCreate(text, UriKind.Absolute, out var address) && address.Scheme is ("http" or "https");
 
     private static IEnumerable<Objection> Figures(ShopRules rules)
     {

@@ -1,6 +1,7 @@
 using Slowglow.Workshop.Collecting;
 using Slowglow.Workshop.Labour;
 using Slowglow.Workshop.Papers;
+using Slowglow.Workshop.People;
 using Slowglow.Workshop.Pricing;
 
 namespace Slowglow.Workshop.Shop;
@@ -14,8 +15,9 @@ namespace Slowglow.Workshop.Shop;
 /// <param name="CounterTerms">Printed on the receipt.</param>
 /// <param name="InvoiceTerms">Printed on invoices.</param>
 /// <param name="BackupsKept">Nightly backups kept; 0 = none are made.</param>
-/// <param name="People">Names of those who work here; empty where the shop is one person.</param>
+/// <param name="People">Those who work here; empty where the shop is one person.</param>
 /// <param name="AreExamples">True until the owner has set figures of their own: papers then say so.</param>
+/// <param name="LabelAddress">Where the page is reached from, for the code on labels: "http://bench.lan:5080"; empty = the address that the label was asked for at.</param>
 public sealed record ShopRules(
     Party Party,
     PricingRule Pricing,
@@ -34,9 +36,13 @@ public sealed record ShopRules(
     string CounterTerms,
     string InvoiceTerms,
     int BackupsKept,
-    IReadOnlyList<string> People,
-    bool AreExamples
+    IReadOnlyList<Person> People,
+    bool AreExamples,
+    string LabelAddress = ""
 )
 {
     public string Currency => Pricing.Currency;
+
+    /// <summary>True once somebody has a PIN: from then on everybody signs in, and roles count.</summary>
+    public bool AsksForPin => People.Any(p => p.HasPin);
 }

@@ -12,7 +12,6 @@ namespace Slowglow.Web.Pages.Settings;
 public sealed class TypedRules
 {
     private static readonly CultureInfo Inv = CultureInfo.InvariantCulture;
-    private ShopRules basis = ExampleRules.Rules;
     private List<Finding> wrong = [];
 
     public string Name { get; set; } = "";
@@ -35,13 +34,12 @@ public sealed class TypedRules
     public string SafetySet { get; set; } = "";
     public string CounterTerms { get; set; } = "";
     public string InvoiceTerms { get; set; } = "";
-    public string People { get; set; } = "";
     public string Backups { get; set; } = "";
+    public string LabelAddress { get; set; } = "";
 
     public static TypedRules Of(ShopRules rules) =>
         new()
         {
-            basis = rules,
             Name = rules.Party.Name,
             Address = rules.Party.Address,
             Contact = rules.Party.Contact,
@@ -65,12 +63,13 @@ public sealed class TypedRules
             SafetySet = rules.SafetySet,
             CounterTerms = rules.CounterTerms,
             InvoiceTerms = rules.InvoiceTerms,
-            People = string.Join('\n', rules.People),
             Backups = Say(rules.BackupsKept),
+            LabelAddress = rules.LabelAddress,
         };
 
     /// <summary>Value null when a line or a figure cannot be read.</summary>
-    public Parsed<ShopRules> Read()
+    /// <param name="basis">What holds now: it keeps what is not typed here.</param>
+    public Parsed<ShopRules> Read(ShopRules basis)
     {
         wrong = [];
         var rules = basis with
@@ -96,8 +95,8 @@ public sealed class TypedRules
             SafetySet = SafetySet,
             CounterTerms = CounterTerms.Trim(),
             InvoiceTerms = InvoiceTerms.Trim(),
-            People = [.. Lines(People)],
             BackupsKept = Whole(Backups, "the backups kept"),
+            LabelAddress = LabelAddress.Trim(),
         };
         return new(wrong.Count == 0 ? rules : null, wrong);
     }

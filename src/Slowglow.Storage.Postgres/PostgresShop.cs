@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 
 namespace Slowglow.Storage.Postgres;
 
@@ -12,6 +13,20 @@ public sealed class PostgresShop : IShopStore
         options = new DbContextOptionsBuilder<ShopDatabase>()
             .UseNpgsql(connection, postgres => postgres.MigrationsAssembly(typeof(PostgresShop).Assembly.GetName().Name))
             .Options;
+
+    /// <summary>True when it says where a database would be; whether one is there is another matter.</summary>
+    public static bool CanRead(string connection)
+    {
+        try
+        {
+            using var source = NpgsqlDataSource.Create(connection);
+            return true;
+        }
+        catch (Exception e) when (e is ArgumentException or FormatException)
+        {
+            return false;
+        }
+    }
 
     /// <inheritdoc/>
     public ShopDatabase CreateDbContext() => new(options);

@@ -22,6 +22,13 @@ internal sealed class ForgetPinsCommand : AsyncCommand<ForgetPinsSettings>
             throw new CannotRunException($"There is no shop at {settings.ShopPath}.");
         }
 
+        if (settings.Postgres is { } typed && !PostgresShop.CanRead(typed))
+        {
+            throw new CannotRunException(
+                "The connection cannot be read: it would be \"Host=...;Database=...;Username=...\"."
+            );
+        }
+
         IShopStore shop = settings.Postgres is { } connection ? new PostgresShop(connection) : new SqliteShop(settings.ShopPath);
         await shop.PrepareAsync(cancellationToken);
         await new ForgetPins(shop).RunAsync(cancellationToken);

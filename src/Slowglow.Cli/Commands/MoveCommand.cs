@@ -54,15 +54,10 @@ internal sealed class MoveCommand : AsyncCommand<MoveSettings>
         return ExitCode.Ran;
     }
 
-    private static PostgresShop Into(string connection)
-    {
-        try
-        {
-            return new PostgresShop(connection);
-        }
-        catch (ArgumentException)
-        {
-            throw new CannotRunException("The connection cannot be read: it would be \"Host=...;Database=...;Username=...\".");
-        }
-    }
+    private static PostgresShop Into(string connection) =>
+        PostgresShop.CanRead(connection)
+            ? new PostgresShop(connection)
+            : throw new CannotRunException(
+                "The connection cannot be read: it would be \"Host=...;Database=...;Username=...\"."
+            );
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Slowglow.Documents.Drawing;
 
 namespace Slowglow.Documents.Pieces;
@@ -16,7 +17,7 @@ internal static class PictureRows
         }
 
         var wide = (flow.Width - Gap) / 2;
-        var read = pictures.Select(p => (p.Caption, Picture: ReadyPicture.Read(p.Content))).ToList();
+        var read = pictures.Select((p, i) => (p.Caption, Picture: ReadyPicture.Read(p.Content), Number: i + 1)).ToList();
         foreach (var (row, first) in read.Chunk(2).Select((r, i) => (r, i == 0)))
         {
             var height = row.Max(p => p.Picture?.HeightIn(wide, Tallest) ?? 20) + 30;
@@ -26,7 +27,7 @@ internal static class PictureRows
             }
 
             flow.Keep(height);
-            flow.Beside([.. row.Select((p, i) => (Action)(() => One(flow, p.Caption, p.Picture, i * (wide + Gap), wide)))]);
+            flow.Beside([.. row.Select((p, i) => (Action)(() => One(flow, p, i * (wide + Gap), wide)))]);
             flow.Space(8);
         }
 
@@ -36,20 +37,25 @@ internal static class PictureRows
         }
     }
 
-    private static void One(Flow flow, string caption, ReadyPicture? picture, double left, double wide)
+    private static void One(Flow flow, (string Caption, ReadyPicture? Picture, int Number) photo, double left, double wide)
     {
-        if (picture is null)
+        if (photo.Picture is null)
         {
-            flow.Text("A photograph of this kind cannot be printed; the shop has it.", Face.Small, Face.Faint, left, wide);
-        }
-        else
-        {
-            flow.Picture(picture, left, wide, Tallest);
+            flow.Text(NotPrinted(photo.Caption, photo.Number), Face.Small, Face.Faint, left, wide);
+            return;
         }
 
-        if (caption.Length > 0)
+        flow.Picture(photo.Picture, left, wide, Tallest);
+        if (photo.Caption.Length > 0)
         {
-            flow.Text(caption, Face.Small, Face.Faint, left, wide);
+            flow.Text(photo.Caption, Face.Small, Face.Faint, left, wide);
         }
+    }
+
+    /// <summary>Which one it is: whoever reads the paper can ask the shop for it.</summary>
+    private static string NotPrinted(string caption, int number)
+    {
+        var which = number.ToString(CultureInfo.InvariantCulture) + (caption.Length > 0 ? $" (\"{caption}\")" : "");
+        return $"Photograph {which} could not be printed: its file is of a kind or in a state that the paper cannot take. The shop has it.";
     }
 }

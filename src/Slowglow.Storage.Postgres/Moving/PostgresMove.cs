@@ -24,7 +24,7 @@ public sealed class PostgresMove(PostgresShop shop) : IShopMove
         {
             throw new CopyFailedException("a text is longer than the other database takes", e);
         }
-        catch (Exception e) when (e is DbException or DbUpdateException or IOException or TimeoutException or ArgumentException)
+        catch (Exception e) when (e is DbException or DbUpdateException or IOException or TimeoutException)
         {
             throw new CopyFailedException("the new database cannot be reached or written to, or the shop's file is in use", e);
         }

@@ -172,7 +172,7 @@ public sealed partial class ReadingLine
             return;
         }
 
-        await WithdrawReading.RunAsync(Job.Job.Number, slipped.Sequence);
+        wrong = await WithdrawReading.RunAsync(Job.Job.Number, slipped.Sequence);
         (stored, meant) = (taken.Value, null);
     }
 
@@ -184,7 +184,10 @@ public sealed partial class ReadingLine
         }
 
         wrong = await WithdrawReading.RunAsync(Job.Job.Number, last.Sequence);
-        await PutAsync(last.Reading.Text, last.Reading.Text.Length);
+        if (wrong.Count == 0)
+        {
+            await PutAsync(last.Reading.Text, last.Reading.Text.Length);
+        }
     }
 
     private string Verdict(StandingReading reading)

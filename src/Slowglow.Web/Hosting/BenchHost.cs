@@ -121,15 +121,20 @@ public static class BenchHost
 
     private static async Task<Parsed<IShopStore>> OpenServerAsync(string connection, CancellationToken cancel)
     {
+        const string remedy = "Host=...;Database=...;Username=...: a database that is there, on a server that runs.";
+        if (!PostgresShop.CanRead(connection))
+        {
+            return new(null, [new(Severity.Error, Place.None, "The connection to PostgreSQL cannot be read.", remedy)]);
+        }
+
         try
         {
             var shop = new PostgresShop(connection);
             await shop.PrepareAsync(cancel);
             return new(shop, []);
         }
-        catch (Exception e) when (e is DbException or ArgumentException or DbUpdateException)
+        catch (Exception e) when (e is DbException or DbUpdateException or IOException or TimeoutException)
         {
-            const string remedy = "Host=...;Database=...;Username=...: a database that is there, on a server that runs.";
             return new(null, [new(Severity.Error, Place.None, "The PostgreSQL database cannot be opened.", remedy)]);
         }
     }

@@ -59,8 +59,8 @@ public sealed partial class LookBackPage
 
     private static IReadOnlyList<IReadOnlyList<string>> WaitRows(LookBack seen) =>
         [
-            .. seen.Waits.Select(w => (IReadOnlyList<string>)[Waited(w.For), Days(w.Mean), Days(w.Median), Days(w.Slowest)]),
-            ["the whole stay", Days(seen.Waits.Sum(w => w.Mean)), "", ""],
+            .. seen.Waits.Select(w => (IReadOnlyList<string>)[Waited(w.For), Days(seen, w.Mean), Days(seen, w.Median), Days(seen, w.Slowest)]),
+            ["the whole stay", Days(seen, seen.Waits.Sum(w => w.Mean)), "", ""],
         ];
 
     private static IReadOnlyList<IReadOnlyList<string>> HourRows(LookBack seen) =>
@@ -104,8 +104,9 @@ public sealed partial class LookBackPage
 
     private static string Month(MonthBack month) => month.Month.ToString("MMM yyyy", CultureInfo.InvariantCulture);
 
-    private static string Days(double days) =>
-        days.ToString("0.0", CultureInfo.InvariantCulture) + (days is >= 0.95 and < 1.05 ? " day" : " days");
+    /// <summary>A dash when no job went home: nothing was waited for, but nobody knows how long.</summary>
+    private static string Days(LookBack seen, double days) =>
+        seen.Jobs == 0 ? "-" : days.ToString("0.0", CultureInfo.InvariantCulture) + (days is >= 0.95 and < 1.05 ? " day" : " days");
 
     private static string Hours(decimal hours) => hours.ToString("0.#", CultureInfo.InvariantCulture) + " h";
 

@@ -32,14 +32,17 @@ internal sealed partial class BenchProcess : IAsyncDisposable
     /// <summary>Starts <c>slowglow bench</c> and waits until it says its address.</summary>
     public static async Task<BenchProcess> StartAsync(string databasePath, int port)
     {
-        var start = new ProcessStartInfo("dotnet")
+        // A signal that a shell ignores stays ignored in what it becomes: a full disk is an error to be answered, not an end.
+        var start = new ProcessStartInfo("sh")
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
             // Anywhere but the program's folder: the page must not depend on where one stands.
             WorkingDirectory = Path.GetTempPath(),
         };
-        foreach (var word in new[] { "exec", Command, "bench", "--port", $"{port}", "--data", databasePath, "--no-browser" })
+        string[] before = ["-c", "trap '' XFSZ; exec dotnet \"$@\"", "sh"];
+        string[] words = ["exec", Command, "bench", "--port", $"{port}", "--data", databasePath, "--no-browser"];
+        foreach (var word in (string[])[.. before, .. words])
         {
             start.ArgumentList.Add(word);
         }
@@ -55,6 +58,20 @@ internal sealed partial class BenchProcess : IAsyncDisposable
         }
 
         throw new InvalidOperationException("The command ended without saying an address.");
+    }
+
+    /// <summary>Takes away all room for files, or gives it back: what a full disk is to the program.</summary>
+    public async Task LimitAsync(bool full)
+    {
+        var start = new ProcessStartInfo("prlimit");
+        foreach (var word in new[] { "--pid", $"{process.Id}", full ? "--fsize=1:unlimited" : "--fsize=unlimited:unlimited" })
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        using var set = Process.Start(start)!;
+        await set.WaitForExitAsync(TestContext.Current.CancellationToken);
+        Assert.Equal(0, set.ExitCode);
     }
 
     /// <summary>As a power cut would end it.</summary>

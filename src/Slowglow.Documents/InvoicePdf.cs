@@ -9,7 +9,7 @@ namespace Slowglow.Documents;
 /// <summary>An invoice or a credit note on A4. Drawn from the paper as issued, so that it looks the same whenever it is printed.</summary>
 public static class InvoicePdf
 {
-    public static byte[] Draw(Paper paper)
+    public static byte[] Draw(Paper paper, byte[]? logo)
     {
         var title = paper.Kind == PaperKind.Invoice ? "Invoice" : "Credit note";
         var number = paper.Number.ToString(CultureInfo.InvariantCulture);
@@ -17,6 +17,7 @@ public static class InvoicePdf
         Letterhead.Draw(
             flow,
             paper.Shop,
+            logo,
             title,
             paper.Day,
             paper.Customer,

@@ -10,12 +10,21 @@ namespace Slowglow.Documents;
 public static class QuotePdf
 {
     /// <param name="advice">What the customer ought to know before choosing, a sentence each.</param>
-    public static byte[] Draw(Quote quote, Party shop, Party customer, int job, string unit, IReadOnlyList<string> advice)
+    public static byte[] Draw(
+        Quote quote,
+        Party shop,
+        Party customer,
+        int job,
+        string unit,
+        IReadOnlyList<string> advice,
+        byte[]? logo
+    )
     {
         using var flow = new Flow($"Quote for job {job}", $"{shop.Name}, quote for job {job}");
         Letterhead.Draw(
             flow,
             shop,
+            logo,
             "Quote",
             quote.Day,
             customer,

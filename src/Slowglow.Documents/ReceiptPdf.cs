@@ -11,13 +11,22 @@ namespace Slowglow.Documents;
 /// <summary>What the customer takes home from the counter.</summary>
 public static class ReceiptPdf
 {
-    public static byte[] Draw(Job job, JobDealings dealings, Party customer, ShopRules rules, DateOnly booked, DateOnly? promised)
+    public static byte[] Draw(
+        Job job,
+        JobDealings dealings,
+        Party customer,
+        ShopRules rules,
+        DateOnly booked,
+        DateOnly? promised,
+        byte[]? logo
+    )
     {
         var number = job.Number.ToString(CultureInfo.InvariantCulture);
         using var flow = new Flow($"Receipt for job {number}", $"{rules.Party.Name}, receipt for job {number}");
         Letterhead.Draw(
             flow,
             rules.Party,
+            logo,
             "Receipt",
             booked,
             customer,

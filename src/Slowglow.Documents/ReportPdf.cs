@@ -20,7 +20,8 @@ public static class ReportPdf
         Party customer,
         ShopRules rules,
         DateOnly day,
-        IReadOnlyList<PaperPicture> pictures
+        IReadOnlyList<PaperPicture> pictures,
+        byte[]? logo
     )
     {
         var number = job.Number.ToString(CultureInfo.InvariantCulture);
@@ -28,6 +29,7 @@ public static class ReportPdf
         Letterhead.Draw(
             flow,
             rules.Party,
+            logo,
             "Repair report",
             day,
             customer,

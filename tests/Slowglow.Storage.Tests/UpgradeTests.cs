@@ -37,11 +37,7 @@ public sealed class UpgradeTests(PostgresServer server)
         await shop.PrepareAsync(Cancel);
 
         await using var database = shop.CreateDbContext();
-        var job = await database
-            .Jobs.Include(j => j.Customer)
-            .Include(j => j.Sheet)
-            .Include(j => j.Timeline)
-            .SingleAsync(Cancel);
+        var job = await database.Jobs.Include(j => j.Customer).Include(j => j.Sheet).Include(j => j.Timeline).SingleAsync(Cancel);
         Assert.Equal(("Ada Fenwick", "by letter", mail), (job.Customer.Name, job.Customer.Contact, job.Customer.Mail));
         Assert.Equal("sheet: 1", job.Sheet!.Text);
         Assert.Equal(199.95m, job.Limit!.Figure);

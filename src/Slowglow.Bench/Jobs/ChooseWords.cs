@@ -1,24 +1,19 @@
-using Microsoft.EntityFrameworkCore;
-using Slowglow.Storage;
+using Slowglow.Sheets;
+using Slowglow.Workshop;
 using Slowglow.Workshop.Words;
 
 namespace Slowglow.Bench.Jobs;
 
 /// <summary>Settles which words of the trade the shop uses.</summary>
-public sealed class ChooseWords(IDbContextFactory<ShopDatabase> shop, JobNews news)
+public sealed class ChooseWords(SettingsWriter writer)
 {
-    public async Task RunAsync(TradeWords words, CancellationToken cancel = default)
-    {
-        await using var database = await shop.CreateDbContextAsync(cancel);
-        var settings = await database.Settings.SingleOrDefaultAsync(cancel);
-        if (settings is null)
-        {
-            settings = new ShopSettings();
-            database.Settings.Add(settings);
-        }
-
-        settings.Words = words;
-        await database.SaveChangesAsync(cancel);
-        news.TellSettings();
-    }
+    public Task<IReadOnlyList<Finding>> RunAsync(TradeWords words, CancellationToken cancel = default) =>
+        writer.WriteAsync(
+            (_, settings) =>
+            {
+                settings.Words = words;
+                return Task.FromResult<IReadOnlyList<Objection>>([]);
+            },
+            cancel
+        );
 }

@@ -46,13 +46,7 @@ public sealed class JobLedger(IDbContextFactory<ShopDatabase> shop, TimeProvider
             }
             catch (Exception e) when (e is DbUpdateException or DbException)
             {
-                return new(
-                    null,
-                    Said.Wrong(
-                        "This could not be stored.",
-                        "Is the disk full, or the database away? What was typed is still here."
-                    )
-                );
+                return new(null, Said.NotStored);
             }
         }
     }
@@ -93,7 +87,7 @@ public sealed class JobLedger(IDbContextFactory<ShopDatabase> shop, TimeProvider
         }
 
         entry.Place(jobNumber, job.Standing().LastSequence + 1, clock.GetUtcNow(), rules.AsksForPin ? Someone.Name : by);
-        if (await StockLedger.MoveAsync(database, job, entry, cancel) is { Count: > 0 } wrong)
+        if (await StockLedger.MoveAsync(database, job, entry, rules.Currency, cancel) is { Count: > 0 } wrong)
         {
             return new(null, Said.Of(wrong));
         }

@@ -11,5 +11,9 @@ internal static class Said
 
     public static IReadOnlyList<Finding> Wrong(string text, string remedy) => [new(Severity.Error, Place.None, text, remedy)];
 
+    /// <summary>The disk or the database refused.</summary>
+    public static IReadOnlyList<Finding> NotStored { get; } =
+        Wrong("This could not be stored.", "Is the disk full, or the database away? What was typed is still here.");
+
     public static IReadOnlyList<Finding> NoJob(int number) => Wrong($"There is no job {number}.", "Look in the job book.");
 }

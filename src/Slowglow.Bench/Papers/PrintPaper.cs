@@ -25,7 +25,7 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
             return new(null, file.Findings);
         }
 
-        var pdf = what == "report" ? await ReportAsync(file.Value, cancel) : Draw(file.Value, what, address);
+        var pdf = what == "report" ? await ReportAsync(file.Value, cancel) : await DrawAsync(file.Value, what, address, cancel);
         return pdf is null
             ? new(null, Said.Wrong($"Job {jobNumber} has no {what}.", "Write it first; the job's papers list what there is."))
             : new(new($"job-{jobNumber}-{what}.pdf", pdf), []);
@@ -48,12 +48,26 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
         }
 
         var customer = CustomerParty.Of(file.Job.Customer);
-        return ReportPdf.Draw(file.Job, file.Dealings, report, customer, file.Rules, file.Today, pictures);
+        return ReportPdf.Draw(
+            file.Job,
+            file.Dealings,
+            report,
+            customer,
+            file.Rules,
+            file.Today,
+            pictures,
+            await LogoAsync(file.Rules.Party, cancel)
+        );
     }
 
-    private byte[]? Draw(JobFile file, string what, string address)
+    /// <summary>Null when the shop has none.</summary>
+    private async Task<byte[]?> LogoAsync(Party shop, CancellationToken cancel) =>
+        shop.Logo.Length == 0 ? null : (await photos.RunAsync(shop.Logo, cancel))?.Content;
+
+    private async Task<byte[]?> DrawAsync(JobFile file, string what, string address, CancellationToken cancel)
     {
         var (name, number) = Split(what);
+        var logo = await LogoAsync(file.Rules.Party, cancel);
         var customer = CustomerParty.Of(file.Job.Customer);
         return name switch
         {
@@ -63,17 +77,18 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
                 customer,
                 file.Rules,
                 ShopDay.Of(file.Job.BookedIn, clock),
-                file.Promised is { } promised ? ShopDay.Of(promised, clock) : null
+                file.Promised is { } promised ? ShopDay.Of(promised, clock) : null,
+                logo
             ),
             "label" => LabelPdf.Draw(file.Job, Label(file, address)),
-            "quote" => Quote(file, customer, number),
-            "invoice" => Numbered(file, PaperKind.Invoice, number),
-            "credit-note" => Numbered(file, PaperKind.CreditNote, number),
+            "quote" => Quote(file, customer, number, logo),
+            "invoice" => await NumberedAsync(file, PaperKind.Invoice, number, cancel),
+            "credit-note" => await NumberedAsync(file, PaperKind.CreditNote, number, cancel),
             _ => null,
         };
     }
 
-    private static byte[]? Quote(JobFile file, Party customer, int sequence)
+    private static byte[]? Quote(JobFile file, Party customer, int sequence, byte[]? logo)
     {
         if (file.Dealings.Quotes.FirstOrDefault(q => q.Sequence == sequence) is not { } given)
         {
@@ -82,11 +97,14 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
 
         var limit = file.Dealings.Limit(file.Job.Limit);
         var advice = QuoteAdvice.On(given.Quote, limit, file.Dealings.Notes?.Worth, file.Rules.WorthPercent);
-        return QuotePdf.Draw(given.Quote, file.Rules.Party, customer, file.Job.Number, file.Job.Unit.Title, [.. advice]);
+        return QuotePdf.Draw(given.Quote, file.Rules.Party, customer, file.Job.Number, file.Job.Unit.Title, [.. advice], logo);
     }
 
-    private static byte[]? Numbered(JobFile file, PaperKind kind, int number) =>
-        file.Papers.FirstOrDefault(p => p.Kind == kind && p.Number == number) is { } paper ? InvoicePdf.Draw(paper) : null;
+    /// <summary>With the logo that the shop had when it was issued.</summary>
+    private async Task<byte[]?> NumberedAsync(JobFile file, PaperKind kind, int number, CancellationToken cancel) =>
+        file.Papers.FirstOrDefault(p => p.Kind == kind && p.Number == number) is { } paper
+            ? InvoicePdf.Draw(paper, await LogoAsync(paper.Shop, cancel))
+            : null;
 
     private static string Label(JobFile file, string asked) =>
         file.Rules.LabelAddress.Length == 0

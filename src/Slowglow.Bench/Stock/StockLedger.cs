@@ -16,10 +16,24 @@ internal static class StockLedger
         ShopDatabase database,
         Job job,
         TimelineEntry entry,
+        string currency,
         CancellationToken cancel
     ) =>
         entry switch
         {
+            PartsArrived { What: { Bins: not null } delivery } => await BringAsync(
+                database,
+                JobDealings.After(job.Timeline).BinnedBy(delivery, currency),
+                entry,
+                cancel
+            ),
+            EntryStruck { What: var strike } when Delivered(job, strike) is { } delivery => await SendBackAsync(
+                database,
+                JobDealings.After(job.Timeline).BinnedBy(delivery, currency),
+                entry,
+                strike,
+                cancel
+            ),
             PartFitted { What: { Stock: not null } part } => await TakeAsync(database, part, entry, cancel),
             EntryStruck { What: var strike } when Struck(job, strike) is { } part => await PutBackAsync(
                 database,
@@ -30,6 +44,47 @@ internal static class StockLedger
             ),
             _ => [],
         };
+
+    private static Delivery? Delivered(Job job, Strike strike) =>
+        job.Timeline.OfType<PartsArrived>().FirstOrDefault(f => f.Sequence == strike.Entry && f.What.Bins is not null)?.What;
+
+    private static async Task<IReadOnlyList<Objection>> BringAsync(
+        ShopDatabase database,
+        IReadOnlyList<BinnedPieces> pieces,
+        TimelineEntry entry,
+        CancellationToken cancel
+    )
+    {
+        foreach (var piece in pieces)
+        {
+            var item = await database.Stock.SingleOrDefaultAsync(i => i.Id == piece.Bin, cancel);
+            item?.Move(piece.Pieces, piece.CostEach, entry.At, entry.JobNumber, entry.By, "came for the job");
+        }
+
+        return [];
+    }
+
+    private static async Task<IReadOnlyList<Objection>> SendBackAsync(
+        ShopDatabase database,
+        IReadOnlyList<BinnedPieces> pieces,
+        TimelineEntry entry,
+        Strike strike,
+        CancellationToken cancel
+    )
+    {
+        List<Objection> wrong = [];
+        foreach (var piece in pieces)
+        {
+            var item = await database.Stock.SingleOrDefaultAsync(i => i.Id == piece.Bin, cancel);
+            wrong.AddRange(StockRules.LookTake(item, piece.Pieces));
+            if (wrong.Count == 0)
+            {
+                item!.Move(-piece.Pieces, null, entry.At, entry.JobNumber, entry.By, $"did not come: {strike.Reason}");
+            }
+        }
+
+        return wrong;
+    }
 
     private static FittedPart? Struck(Job job, Strike strike) =>
         job.Timeline.OfType<PartFitted>().FirstOrDefault(f => f.Sequence == strike.Entry && f.What.Stock is not null)?.What;

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Bench.Jobs;
+using Slowglow.Bench.People;
 using Slowglow.Sheets;
 using Slowglow.Storage;
 using Slowglow.Workshop;
@@ -26,6 +27,11 @@ public sealed class StockWriter(IDbContextFactory<ShopDatabase> shop, TimeProvid
             try
             {
                 await using var database = await shop.CreateDbContextAsync(cancel);
+                if (Someone.Refuses(await JobLedger.RulesAsync(database, cancel), null) is { } nobody)
+                {
+                    return new(null, Said.Of([nobody]));
+                }
+
                 var known = id is null ? null : await database.Stock.SingleOrDefaultAsync(i => i.Id == id, cancel);
                 var (item, wrong) = change(known, clock.GetUtcNow());
                 if (item is null || wrong.Count > 0)
@@ -48,7 +54,7 @@ public sealed class StockWriter(IDbContextFactory<ShopDatabase> shop, TimeProvid
             }
             catch (Exception e) when (e is DbUpdateException or DbException)
             {
-                return new(null, Said.Wrong("This could not be stored.", "Is the disk full, or the database away?"));
+                return new(null, Said.NotStored);
             }
         }
     }

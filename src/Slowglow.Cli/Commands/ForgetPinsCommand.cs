@@ -24,9 +24,7 @@ internal sealed class ForgetPinsCommand : AsyncCommand<ForgetPinsSettings>
 
         if (settings.Postgres is { } typed && !PostgresShop.CanRead(typed))
         {
-            throw new CannotRunException(
-                "The connection cannot be read: it would be \"Host=...;Database=...;Username=...\"."
-            );
+            throw new CannotRunException("The connection cannot be read: it would be \"Host=...;Database=...;Username=...\".");
         }
 
         IShopStore shop = settings.Postgres is { } connection ? new PostgresShop(connection) : new SqliteShop(settings.ShopPath);

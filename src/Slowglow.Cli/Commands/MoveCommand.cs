@@ -57,7 +57,5 @@ internal sealed class MoveCommand : AsyncCommand<MoveSettings>
     private static PostgresShop Into(string connection) =>
         PostgresShop.CanRead(connection)
             ? new PostgresShop(connection)
-            : throw new CannotRunException(
-                "The connection cannot be read: it would be \"Host=...;Database=...;Username=...\"."
-            );
+            : throw new CannotRunException("The connection cannot be read: it would be \"Host=...;Database=...;Username=...\".");
 }

@@ -81,6 +81,13 @@ internal sealed class Flow : IDisposable
         Y += height + 3;
     }
 
+    /// <summary>The same without a line around it, and with room below.</summary>
+    public void Mark(ReadyPicture picture, double left, double wide, double high)
+    {
+        picture.Draw(Page, Margin + left, Y, wide, high);
+        Y += picture.HeightIn(wide, high) + 6;
+    }
+
     /// <param name="with">Points below the head that have to fit on the same page.</param>
     public void Section(string text, double with = 30)
     {

@@ -7,9 +7,13 @@ namespace Slowglow.Documents.Pieces;
 /// <summary>Head of every paper: the shop, what paper it is, whose.</summary>
 internal static class Letterhead
 {
+    private const double LogoHigh = 46;
+
+    /// <param name="logo">The shop's picture; null when it has none. One that cannot be drawn is left out: the paper is whole without it.</param>
     public static void Draw(
         Flow flow,
         Party shop,
+        byte[]? logo,
         string title,
         DateOnly day,
         Party customer,
@@ -17,10 +21,16 @@ internal static class Letterhead
     )
     {
         var half = flow.Width / 2;
+        using var picture = logo is null ? null : ReadyPicture.Read(logo);
         flow.Beside(
             () => flow.Text(title, Face.Title, Face.Glow, 0, half),
             () =>
             {
+                if (picture is not null)
+                {
+                    flow.Mark(picture, half + 40, half - 40, LogoHigh);
+                }
+
                 flow.Text(shop.Name, Face.Bold, null, half + 40, half - 40);
                 flow.Text(Contact(shop), Face.Small, Face.Faint, half + 40, half - 40);
             }

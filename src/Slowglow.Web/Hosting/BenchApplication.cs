@@ -95,6 +95,7 @@ internal static class BenchApplication
         services.AddSingleton<DescribeSetup>();
         services.AddSingleton<WriteNote>();
         services.AddSingleton<ReadSettings>();
+        services.AddSingleton<SettingsWriter>();
         services.AddSingleton<ChooseWords>();
         services.AddSingleton<FirstJob>();
         services.AddSingleton<JobDesks>();
@@ -128,6 +129,9 @@ internal static class BenchApplication
         services.AddSingleton<CountStock>();
         services.AddSingleton<ChangeStockItem>();
         services.AddSingleton<TakeFromStock>();
+        services.AddSingleton<ReceiveParts>();
+        services.AddSingleton<FitPart>();
+        services.AddSingleton<ChooseLogo>();
         services.AddSingleton<ReadStock>();
         services.AddSingleton<ReadLookBack>();
     }

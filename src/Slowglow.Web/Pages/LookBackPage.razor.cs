@@ -59,7 +59,9 @@ public sealed partial class LookBackPage
 
     private static IReadOnlyList<IReadOnlyList<string>> WaitRows(LookBack seen) =>
         [
-            .. seen.Waits.Select(w => (IReadOnlyList<string>)[Waited(w.For), Days(seen, w.Mean), Days(seen, w.Median), Days(seen, w.Slowest)]),
+            .. seen.Waits.Select(w =>
+                (IReadOnlyList<string>)[Waited(w.For), Days(seen, w.Mean), Days(seen, w.Median), Days(seen, w.Slowest)]
+            ),
             ["the whole stay", Days(seen, seen.Waits.Sum(w => w.Mean)), "", ""],
         ];
 
@@ -106,7 +108,9 @@ public sealed partial class LookBackPage
 
     /// <summary>A dash when no job went home: nothing was waited for, but nobody knows how long.</summary>
     private static string Days(LookBack seen, double days) =>
-        seen.Jobs == 0 ? "-" : days.ToString("0.0", CultureInfo.InvariantCulture) + (days is >= 0.95 and < 1.05 ? " day" : " days");
+        seen.Jobs == 0
+            ? "-"
+            : days.ToString("0.0", CultureInfo.InvariantCulture) + (days is >= 0.95 and < 1.05 ? " day" : " days");
 
     private static string Hours(decimal hours) => hours.ToString("0.#", CultureInfo.InvariantCulture) + " h";
 

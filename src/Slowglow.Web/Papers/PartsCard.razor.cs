@@ -1,4 +1,6 @@
 using System.Globalization;
+using Microsoft.AspNetCore.Components;
+using Slowglow.Bench.Stock;
 using Slowglow.Workshop.Orders;
 using Slowglow.Workshop.Timeline;
 
@@ -28,6 +30,9 @@ public sealed partial class PartsCard
     private string fitCost = "";
     private string fitPrice = "";
     private string fitFrom = "";
+
+    [Inject]
+    private FitPart FitPart { get; set; } = null!;
 
     private bool AddLine()
     {
@@ -100,7 +105,7 @@ public sealed partial class PartsCard
             typed ?? File.Rules.Markup.Price(cost, Currency),
             fitFrom.Trim()
         );
-        if (await EnterAsync(() => new PartFitted { What = fitted }))
+        if (Took(await FitPart.RunAsync(File.Job.Number, fitted, By)))
         {
             (fitPart, fitPieces, fitCost, fitPrice, fitFrom) = ("", "1", "", "", "");
         }

@@ -39,6 +39,24 @@ public sealed class JobDealings
 
     public IReadOnlyList<OpenOrder> Orders => [.. entries.OfType<PartsOrdered>().Select(Order)];
 
+    /// <summary>What deliveries to this job put into bins.</summary>
+    public IReadOnlyList<BinnedPieces> Binned(string currency) =>
+        [.. entries.OfType<PartsArrived>().SelectMany(a => BinnedBy(a.What, currency))];
+
+    /// <summary>What a delivery puts, or has put, into bins.</summary>
+    public IReadOnlyList<BinnedPieces> BinnedBy(Delivery delivery, string currency)
+    {
+        var landed =
+            entries.OfType<PartsOrdered>().FirstOrDefault(o => o.Sequence == delivery.Order)?.What.Landed(currency) ?? [];
+        return
+        [
+            .. landed
+                .Zip(delivery.Pieces, delivery.Bins ?? [])
+                .Where(l => l.Second > 0 && l.Third is not null)
+                .Select(l => new BinnedPieces(l.Third!.Value, l.Second, l.First.LandedEach)),
+        ];
+    }
+
     public IReadOnlyList<FittedPart> Fitted => [.. entries.OfType<PartFitted>().Select(f => f.What)];
 
     public IReadOnlyList<NeededPart> Needed => [.. entries.OfType<PartNeeded>().Select(n => n.What)];

@@ -21,7 +21,7 @@ public abstract class PeopleContract
         var floor = new ShopFloor(under.Shop);
         var job = await floor.BookAsync();
         var settings = new ReadSettings(under.Shop);
-        var change = new ChangePeople(settings, new ChangeRules(under.Shop, floor.News));
+        var change = new ChangePeople(settings, new ChangeRules(new SettingsWriter(under.Shop, floor.News)));
         Assert.Empty(
             await change.RunAsync(
                 [("Ada", Role.Owner, "4711"), ("Bea", Role.Bench, "0815"), ("Cy", Role.Counter, "9999")],
@@ -64,7 +64,7 @@ public abstract class PeopleContract
     {
         await using var under = await StartAsync();
         var settings = new ReadSettings(under.Shop);
-        await new ChangePeople(settings, new ChangeRules(under.Shop, new JobNews())).RunAsync(
+        await new ChangePeople(settings, new ChangeRules(new SettingsWriter(under.Shop, new JobNews()))).RunAsync(
             [("Ada", Role.Owner, "4711")],
             Cancel
         );

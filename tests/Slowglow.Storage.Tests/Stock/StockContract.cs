@@ -69,6 +69,77 @@ public abstract class StockContract
         Assert.Equal(0, (await Item(under)).OnHand);
     }
 
+    [Fact]
+    public async Task Delivery_to_a_job_goes_through_the_bin_of_what_is_stocked_and_the_fitting_takes_it_out_again()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync();
+        var writer = new StockWriter(under.Shop, TimeProvider.System);
+        var item = (await new AddStockItem(writer).RunAsync("47 uF 450 V axial", "C1", "", 0, 2, 3, cancel: Cancel)).Value!;
+        await floor.DoAsync(
+            job,
+            new PartsOrdered
+            {
+                What = new(
+                    "Invented Iron",
+                    "EUR",
+                    1,
+                    6,
+                    [new("47uF 450V axial, C1", 4, 6), new("choke 5 H", 1, 24)],
+                    null,
+                    "",
+                    true
+                ),
+            }
+        );
+        var (receive, fit) = (new ReceiveParts(floor.Ledger), new FitPart(floor.Ledger));
+
+        // Freight by value: 3 of 6 for the four capacitors, so 6.75 each. 2 at 3 and 3 at 6.75 are 5 at 5.25.
+        Assert.Empty((await receive.RunAsync(job, 2, [3, 1], "Bea", Cancel)).Findings);
+        Assert.Equal((5, 5.25m), ((await Item(under)).OnHand, (await Item(under)).CostEach));
+
+        Assert.Empty(
+            (await fit.RunAsync(job, new("47 uF 450 V axial, C1", 1, 6.75m, 10, "Invented Iron"), "Bea", Cancel)).Findings
+        );
+        Assert.Empty((await fit.RunAsync(job, new("choke 5 H", 1, 27, 40, "Invented Iron"), "Bea", Cancel)).Findings);
+        Assert.Equal(4, (await Item(under)).OnHand);
+        // More than came is not out of this delivery: the technician had it from elsewhere.
+        Assert.Empty((await fit.RunAsync(job, new("47 uF 450 V axial", 3, 1, 2, "the drawer"), "Bea", Cancel)).Findings);
+        var fitted = (await floor.FileAsync(job)).Dealings.Fitted;
+        Assert.Equal([item.Id, null, null], fitted.Select(f => f.Stock));
+        Assert.Equal(4, (await Item(under)).OnHand);
+
+        // It never came: 4 in the bin, 3 go back out. Once more is gone than is left, it cannot be struck out.
+        await floor.DoAsync(job, new EntryStruck { What = new(3, "it was another order") });
+        Assert.Equal(1, (await Item(under)).OnHand);
+        await using var database = under.Shop.CreateDbContext();
+        var moves = await database.Set<StockMove>().OrderBy(m => m.Sequence).ToListAsync(Cancel);
+        Assert.Equal([2, 3, -1, -3], moves.Select(m => m.Pieces));
+        Assert.Equal([null, "Bea", "Bea", null], moves.Select(m => m.By));
+    }
+
+    [Fact]
+    public async Task Delivery_whose_pieces_are_gone_from_the_bin_cannot_be_struck_out()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync();
+        var writer = new StockWriter(under.Shop, TimeProvider.System);
+        var item = (await new AddStockItem(writer).RunAsync("EL84", "A3", "", 0, 0, 0, cancel: Cancel)).Value!;
+        await floor.DoAsync(
+            job,
+            new PartsOrdered { What = new("Invented Iron", "EUR", 1, 0, [new("EL84", 2, 9)], null, "", true) }
+        );
+        Assert.Empty((await new ReceiveParts(floor.Ledger).RunAsync(job, 2, [2], cancel: Cancel)).Findings);
+        Assert.Empty((await new CountStock(writer).RunAsync(item.Id, 1, cancel: Cancel)).Findings);
+
+        var refused = await floor.EnterAsync(job, new EntryStruck { What = new(3, "never came") });
+
+        Assert.Equal("Bin A3 holds 1 of EL84, not 2.", Assert.Single(refused.Findings).Text);
+        Assert.Equal(1, (await Item(under)).OnHand);
+    }
+
     [Theory]
     [InlineData("", "A3", 0, 1, "The part is missing")]
     [InlineData("EL84", " ", 0, 1, "The bin is missing")]

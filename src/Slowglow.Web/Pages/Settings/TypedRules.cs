@@ -74,7 +74,7 @@ public sealed class TypedRules
         wrong = [];
         var rules = basis with
         {
-            Party = new Party(Name.Trim(), Address.Trim(), Contact.Trim(), TaxNumber.Trim()),
+            Party = new Party(Name.Trim(), Address.Trim(), Contact.Trim(), TaxNumber.Trim(), basis.Party.Logo),
             Pricing = new(
                 Currency.Trim().ToUpperInvariant(),
                 PricesIncludeTax,

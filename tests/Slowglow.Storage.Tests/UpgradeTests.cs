@@ -31,7 +31,8 @@ public sealed class UpgradeTests(PostgresServer server)
         await using (var old = shop.CreateDbContext())
         {
             await old.GetService<IMigrator>().MigrateAsync("First", Cancel);
-            await old.Database.ExecuteSqlRawAsync(customers + FirstVersion, Cancel);
+            await old.Database.ExecuteSqlRawAsync(customers, Cancel);
+            await old.Database.ExecuteSqlRawAsync(FirstVersion, Cancel);
         }
 
         await shop.PrepareAsync(Cancel);

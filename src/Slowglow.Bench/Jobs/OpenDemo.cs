@@ -15,8 +15,8 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
     private const int FirstNumber = 1001;
 
     /// <summary>Does nothing when there are jobs already. A folder that cannot be read is left out, with its findings.</summary>
-    /// <param name="folders">Null = the folders that come with the program.</param>
-    /// <returns>How many jobs were put in.</returns>
+    /// <param name="folders">Null = all that comes with the program: its folders, bins and jobs that went home.</param>
+    /// <returns>How many jobs with a sheet were put in.</returns>
     public async Task<(int Jobs, IReadOnlyList<Finding> Findings)> RunAsync(
         IReadOnlyList<string>? folders = null,
         CancellationToken cancel = default
@@ -38,6 +38,12 @@ public sealed class OpenDemo(IDbContextFactory<ShopDatabase> shop, BenchUnits un
         }
 
         Book(database, read);
+        if (folders is null)
+        {
+            await DemoStock.FillAsync(database, clock.GetUtcNow(), cancel);
+            await new DemoPast(database, clock).BookAsync(FirstNumber, cancel);
+        }
+
         await database.SaveChangesAsync(cancel);
         await BoardUpkeep.RunAsync(database, cancel);
         return (read.Count, findings);

@@ -48,7 +48,9 @@ internal sealed class BenchCommand : AsyncCommand<BenchSettings>
             PostgresConnection = settings.Postgres,
             OpenBrowser = !settings.NoBrowser && streams.OutIsTerminal,
         };
-        return settings.What is { } what ? Open(what, options) : options;
+        return settings.What is { } what ? Open(what, options)
+            : settings.Empty ? options with { DemoFolders = [] }
+            : options;
     }
 
     private static BenchOptions Open(string what, BenchOptions options)

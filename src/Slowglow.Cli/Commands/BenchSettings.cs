@@ -32,6 +32,10 @@ internal sealed class BenchSettings : CommandSettings
     [Description("Only serve the page; do not open it.")]
     public bool NoBrowser { get; init; }
 
+    [CommandOption("--empty")]
+    [Description("Begin an empty shop: without the invented jobs, bins and invoices of the demo.")]
+    public bool Empty { get; init; }
+
     [CommandOption("--json")]
     [Description("Say the address as JSON once the page answers.")]
     public bool Json { get; init; }

@@ -17,10 +17,18 @@ public static class DemoFolders
             [
                 .. Directory
                     .EnumerateDirectories(folder)
-                    .Where(d => File.Exists(Path.Combine(d, "sheet.yaml")))
+                    .Where(d => System.IO.File.Exists(Path.Combine(d, "sheet.yaml")))
                     .Order(StringComparer.Ordinal),
             ]
             : [];
+
+    /// <summary>Path of a file of the demo; null when the demo does not have it.</summary>
+    public static string? File(string name) =>
+        Up(AppContext.BaseDirectory)
+            .Concat(Up(Environment.CurrentDirectory))
+            .Where(d => Within(d).Count > 0)
+            .Select(d => Path.Combine(d, name))
+            .FirstOrDefault(System.IO.File.Exists);
 
     private static IEnumerable<string> Up(string start)
     {

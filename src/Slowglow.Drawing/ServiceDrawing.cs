@@ -39,6 +39,43 @@ public static class ServiceDrawing
         return new DrawingLayout(sheet, roles, strips);
     }
 
+    /// <summary>
+    /// The same layout with the values of another sheet, which takes a hundredth of the time; null when more than values differ, or when the
+    /// new ones find no room where the old ones stood.
+    /// </summary>
+    /// <param name="style">That the layout was made with.</param>
+    public static DrawingLayout? Revalue(DrawingLayout layout, Sheet sheet, DrawingStyle style)
+    {
+        if (!IsWiredAlike(layout.Sheet, sheet))
+        {
+            return null;
+        }
+
+        var relabelling = new Relabelling(new SymbolBook(sheet, style.Zigzag).All());
+        List<Strip> strips = [];
+        foreach (var strip in layout.Strips)
+        {
+            if (relabelling.Of(strip) is not { } revalued)
+            {
+                return null;
+            }
+
+            strips.Add(revalued);
+        }
+
+        return new DrawingLayout(sheet, layout.Roles, strips);
+    }
+
+    private static bool IsWiredAlike(Sheet a, Sheet b) =>
+        a.Mains == b.Mains
+        && a.Parts.Count == b.Parts.Count
+        && a.Parts.Zip(b.Parts)
+            .All(p =>
+                p.First.Designator == p.Second.Designator
+                && p.First.GetType() == p.Second.GetType()
+                && p.First.Pins.SequenceEqual(p.Second.Pins)
+            );
+
     /// <summary>The drawing as SVG text, with figures, marks and shades on it.</summary>
     /// <param name="standsAlone">True for a document of its own; false for a page that has <see cref="StyleSheet"/> already.</param>
     public static string Write(DrawingLayout layout, DrawingFigures figures, bool standsAlone = true) =>

@@ -1,5 +1,4 @@
 using Slowglow.Bench.Questions;
-using Slowglow.Quantities;
 using Slowglow.Sheets.Readings;
 
 namespace Slowglow.Bench.Jobs;
@@ -30,18 +29,11 @@ public static class SlippedPoint
 
         foreach (var slip in Slips.Where(s => In(reading.Value * s)))
         {
-            return Line(reading, reading.Value * slip);
+            return LineToType.Of(reading.Probe, reading.Setup).With(reading.Value * slip);
         }
 
         return null;
 
         bool In(double value) => value >= belongs.Low && value <= belongs.High;
-    }
-
-    private static string Line(Reading reading, double value)
-    {
-        var probe = reading.Probe;
-        var kind = probe.Kind is ProbeKind.Dc or ProbeKind.Ohm ? "" : " " + probe.KindText;
-        return $"{probe.Where} = {Engineering.Format(value, probe.Unit, 6)}{kind} on {reading.Setup.Name}";
     }
 }

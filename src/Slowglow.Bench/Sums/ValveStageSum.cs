@@ -137,8 +137,7 @@ public sealed class ValveStageSum : BenchSum
               C1: 1u 400V IN -> V1.g
               R1: 1M V1.g -> GND
               R2: {given["anode"]:R} 10W HT -> V1.a
-              R3: {given["cathode"]:R} 10W V1.k -> GND
-              {(given.Word("bypass") == "no" ? "W9: wire GND -> EARTHED" : "C2: 1000u 100V V1.k -> GND")}
+              R3: {given["cathode"]:R} 10W V1.k -> GND{(given.Word("bypass") == "no" ? "" : "\n  C2: 1000u 100V V1.k -> GND")}
               C3: 1u 1000V V1.a -> OUT
               R4: {given["next"]:R} OUT -> GND
             signal: {StageSupply.Signal}

@@ -10,6 +10,9 @@ namespace Slowglow.Bench.Writing;
 /// <summary>What differs between two versions of a sheet, in the circuit and in what its points should read.</summary>
 public sealed class CompareVersions(BenchUnits units)
 {
+    /// <summary>Volts that nobody would go and measure: common practice, no source.</summary>
+    private const double LeastVolts = 5e-3;
+
     public SheetDifference Run(string before, string after, CancellationToken cancel = default)
     {
         var (old, now) = (units.Of(before).Value, units.Of(after).Value);
@@ -48,6 +51,7 @@ public sealed class CompareVersions(BenchUnits units)
                 .Where(e => double.IsFinite(e.Nominal) && now.ContainsKey((e.Probe.Where, e.Probe.Kind)))
                 .Select(e => (Old: e, New: now[(e.Probe.Where, e.Probe.Kind)]))
                 .Where(p => !(p.New.Nominal >= p.Old.Low && p.New.Nominal <= p.Old.High))
+                .Where(p => !(p.Old.Unit == "V" && Math.Abs(p.New.Nominal - p.Old.Nominal) < LeastVolts))
                 .Select(p => new SheetChange(p.Old.Probe.Where, Figure(p.Old), Figure(p.New))),
         ];
     }

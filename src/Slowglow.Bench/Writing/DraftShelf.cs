@@ -83,6 +83,24 @@ public sealed partial class DraftShelf(string folder, TimeProvider clock)
         }
     }
 
+    /// <summary>Names of files of that job whose text cannot be read any more, for telling the person.</summary>
+    public IReadOnlyList<string> UnreadableOf(int job)
+    {
+        lock (gate)
+        {
+            return Directory.Exists(folder)
+                ?
+                [
+                    .. Directory
+                        .EnumerateFiles(folder, $"job-{job}-*.json")
+                        .Where(f => Read(f) is null)
+                        .Select(f => Path.GetFileName(f))
+                        .Order(StringComparer.Ordinal),
+                ]
+                : [];
+        }
+    }
+
     private static TypedDraft? Read(string file)
     {
         try

@@ -3,10 +3,19 @@ using Slowglow.Sheets;
 
 namespace Slowglow.Bench.Writing;
 
-/// <summary>The drawing of a text as it stands, without figures: it has to follow the typing, so nothing is solved for it.</summary>
+/// <summary>
+/// The drawing of a text as it stands, without figures: it has to follow the typing, so nothing is solved for it, and where only values changed
+/// since one of the last drawings that one gets the new values. For use from several threads.
+/// </summary>
 public sealed class DrawTyped
 {
+    /// <summary>Benches that may type at once.</summary>
+    private const int Remembered = 6;
+
     private static readonly Dictionary<string, double> Unsolved = [];
+    private static readonly DrawingStyle Style = new();
+    private readonly Lock gate = new();
+    private readonly List<DrawingLayout> last = [];
 
     /// <summary>Null where the text cannot be drawn because it has errors.</summary>
     public string? Run(string text, CancellationToken cancel = default)
@@ -17,7 +26,28 @@ public sealed class DrawTyped
             return null;
         }
 
-        var layout = ServiceDrawing.LayOut(read, Unsolved, new DrawingStyle(), cancel);
+        var layout = Revalued(read) ?? ServiceDrawing.LayOut(read, Unsolved, Style, cancel);
+        Remember(layout);
         return ServiceDrawing.Write(layout, DrawingFigures.None);
+    }
+
+    private DrawingLayout? Revalued(Sheet sheet)
+    {
+        DrawingLayout[] known;
+        lock (gate)
+        {
+            known = [.. last];
+        }
+
+        return known.Select(l => ServiceDrawing.Revalue(l, sheet, Style)).FirstOrDefault(l => l is not null);
+    }
+
+    private void Remember(DrawingLayout layout)
+    {
+        lock (gate)
+        {
+            last.Insert(0, layout);
+            last.RemoveRange(Math.Min(Remembered, last.Count), Math.Max(0, last.Count - Remembered));
+        }
     }
 }

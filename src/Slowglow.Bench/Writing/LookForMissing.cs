@@ -35,18 +35,36 @@ internal static class LookForMissing
         return new("At least one valve, transistor or op-amp", there, there ? "" : "put in a stage");
     }
 
-    /// <summary>Heaters may be left out; anything else of an active part that nothing is on is a line not typed yet.</summary>
+    /// <summary>
+    /// Heaters may be left out, and so may a half that is not used; anything else of an active part that nothing is on is a line not typed yet.
+    /// </summary>
     private static StillMissing Electrodes(Sheet sheet)
     {
         var ends = sheet.Parts.SelectMany(p => p.Pins).GroupBy(p => p.Net).ToDictionary(g => g.Key, g => g.Count());
         var open = sheet
             .Parts.Where(IsActive)
             .SelectMany(p =>
-                p.Pins.Where(e => e.Electrode.Length > 0 && e.Electrode[0] is not ('h' or 'f') && ends[e.Net] == 1)
-                    .Select(e => $"{p.Designator}.{e.Number} ({e.Electrode})")
+                InUse(p, ends).Where(e => ends[e.Net] == 1).Select(e => $"{p.Designator}.{e.Number} ({e.Electrode})")
             )
             .ToList();
         return List("Every electrode leads somewhere", open, "nothing is on");
+    }
+
+    /// <summary>Electrodes of the halves that something is on, and what they share, as supplies; all of them while nothing is on any.</summary>
+    private static IEnumerable<Pin> InUse(Part part, Dictionary<string, int> ends)
+    {
+        var device = part switch
+        {
+            ValvePart valve => valve.Device,
+            OpAmpPart chip => chip.Device,
+            _ => null,
+        };
+        var sections = device?.Pinout.DistinctBy(p => p.Number).ToDictionary(p => p.Number, p => p.Section) ?? [];
+        var halves = part
+            .Pins.Where(e => e.Electrode.Length > 0 && e.Electrode[0] is not ('h' or 'f'))
+            .ToLookup(e => sections.GetValueOrDefault(e.Number));
+        var used = halves.Where(h => h.Key > 0 && h.Any(e => ends[e.Net] > 1)).Select(h => h.Key).ToHashSet();
+        return halves.Where(h => h.Key == 0 || used.Count == 0 || used.Contains(h.Key)).SelectMany(h => h);
     }
 
     private static StillMissing Signal(Sheet sheet)

@@ -49,7 +49,7 @@ public sealed partial class ReadingLine
     /// <summary>Puts a proposed reading into the box, with the caret where the figure goes.</summary>
     public async Task FillAsync(NextReading next)
     {
-        var line = LineFor.Of(next, Job.Chosen.Name);
+        var line = LineToType.Of(next.Probe, next.Setup, Job.Chosen.Name);
         await PutAsync(line.Before + line.After, line.Before.Length);
     }
 

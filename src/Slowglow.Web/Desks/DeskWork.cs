@@ -5,7 +5,7 @@ using Slowglow.Drawing;
 
 namespace Slowglow.Web.Desks;
 
-/// <summary>Works out whatever a desk's picture lacks: expectations, then suspects, then levels. Each appears as soon as it is there.</summary>
+/// <summary>Works out whatever a desk's picture lacks: expectations, then suspects and beside them the drawing, then levels. Each appears as soon as it is there.</summary>
 internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationToken cancel)
 {
     private static readonly TimeSpan ShowEvery = TimeSpan.FromMilliseconds(200);
@@ -30,13 +30,43 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
             desk.Show(p => p! with { Expected = expected });
         }
 
-        if (picture.Layout?.Sheet != unit.Sheet)
+        var drawing = DrawBeside(unit, picture);
+        try
         {
-            desk.Show(p => p! with { Layout = null });
-            var layout = Work("the drawing", "", _ => new DrawUnit(unit).LayOut(new DrawingStyle(), cancel));
-            desk.Show(p => p! with { Layout = layout.Value });
+            Weigh(unit, job, picture);
+            CompareLevels(unit);
+        }
+        finally
+        {
+            // Also when newer evidence cut the weighing short: two drawings of one job at once would be one too many.
+            ((IAsyncResult)drawing).AsyncWaitHandle.WaitOne();
         }
 
+        drawing.GetAwaiter().GetResult();
+    }
+
+    /// <summary>The drawing needs seconds and the suspects nothing of it: it is laid out on another core while they are weighed.</summary>
+    private Task DrawBeside(BenchUnit unit, DeskPicture picture)
+    {
+        if (picture.Layout?.Sheet == unit.Sheet)
+        {
+            return Task.CompletedTask;
+        }
+
+        desk.Show(p => p! with { Layout = null });
+        return Task.Run(
+            () =>
+            {
+                var layout = new DrawUnit(unit).LayOut(new DrawingStyle(), cancel);
+                cancel.ThrowIfCancellationRequested();
+                desk.Show(p => p! with { Layout = layout });
+            },
+            cancel
+        );
+    }
+
+    private void Weigh(BenchUnit unit, OpenedJob job, DeskPicture picture)
+    {
         var diagnosisFor = DeskPicture.DiagnosisFor(job);
         if (picture.Diagnosis?.For != diagnosisFor)
         {
@@ -47,8 +77,6 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
             );
             desk.Show(p => p! with { Diagnosis = diagnosis });
         }
-
-        CompareLevels(unit);
     }
 
     private void CompareLevels(BenchUnit unit)

@@ -35,6 +35,9 @@ export class Keeping {
     this.count = state.count;
     const own = newer(this.#kept(this.window), state.drafts.find((d) => d.window === this.window));
     await this.#offer(state.drafts);
+    if (state.unreadable.length > 0) {
+      this.#tellUnreadable(state.unreadable);
+    }
     if (own && own.text !== this.saved) {
       this.basedOn = own.basedOn;
       this.dirty = true;
@@ -199,6 +202,13 @@ export class Keeping {
         ["Throw it away", () => this.#drop(last)],
       ]);
     }
+  }
+
+  // Beside what else is told: it takes nothing away.
+  #tellUnreadable(files) {
+    const p = document.createElement("p");
+    p.textContent = `Text typed before into this sheet is damaged and cannot be read (${files.join(", ")} in the folder drafts beside the shop's file). What was saved is safe. Is the disk sound, and the backup of last night there?`;
+    this.told.append(p);
   }
 
   #carryOn(draft) {

@@ -1,5 +1,6 @@
 // What fits at the caret: kinds, type numbers with their pins, nets in use, pins still free. All of it by the reader's own tables.
 import { autocompletion, snippetCompletion, snippet, startCompletion } from "@codemirror/autocomplete";
+import { EditorView } from "@codemirror/view";
 import { Arrow } from "./arrow.js";
 import { aligned } from "./columns.js";
 import { knobsIn, namesIn, nextNumber, renumbered } from "./numbering.js";
@@ -192,6 +193,7 @@ export class Offering {
     view.dispatch({ changes: { from: line.to, insert: "\n" } });
     const at = line.to + 1;
     snippet(`  # ${stage.name}\n${this.lines(view.state, stage, "  ")}`)(view, null, at, at);
+    view.dispatch({ effects: EditorView.scrollIntoView(line.to, { y: "start", yMargin: 40 }) });
     view.focus();
   }
 }

@@ -44,7 +44,7 @@ function replace(view, text) {
 
 export function showChecklist(list, checklist) {
   list.replaceChildren(
-    ...checklist.map((c) => {
+    ...[...checklist].sort((a, b) => a.isThere - b.isThere).map((c) => {
       const li = document.createElement("li");
       li.className = c.isThere ? "there" : "note";
       const text = document.createElement("span");

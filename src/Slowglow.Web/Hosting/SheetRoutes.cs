@@ -42,6 +42,7 @@ internal static class SheetRoutes
                     Version = sheet.Newest,
                     Count = sheet.Versions.Count,
                     Drafts = shelf.Of(number),
+                    Unreadable = shelf.UnreadableOf(number),
                 }
             );
     }

@@ -6,11 +6,6 @@ namespace Slowglow.Browser.Tests.Browsing;
 
 public sealed class SheetPageTests(Chromium chromium)
 {
-    /// <summary>The first job of the demo is being solved meanwhile, on every core.</summary>
-    private const int BusyMilliseconds = 30_000;
-
-    static SheetPageTests() => SetDefaultExpectTimeout(BusyMilliseconds);
-
     [Fact]
     public async Task Slip_of_the_pen_is_marked_and_mended_by_one_key_and_the_drawing_follows()
     {

@@ -5,6 +5,11 @@ namespace Slowglow.Browser.Tests.Browsing;
 /// <summary>What a technician does where a sheet is typed.</summary>
 internal sealed class SheetPerson(IPage page)
 {
+    /// <summary>The first job of the demo is being solved meanwhile, on every core.</summary>
+    private const int BusyMilliseconds = 30_000;
+
+    static SheetPerson() => Assertions.SetDefaultExpectTimeout(BusyMilliseconds);
+
     public IPage Page => page;
 
     public ILocator Text => page.Locator(".cm-content");

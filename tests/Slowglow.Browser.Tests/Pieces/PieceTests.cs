@@ -89,7 +89,7 @@ public sealed class PieceTests
     [Fact]
     public void Proposed_reading_becomes_a_line_with_a_gap_for_the_figure()
     {
-        var line = Web.Bench.Words.LineFor.Of(Invented.Next, "bench");
+        var line = Slowglow.Bench.Jobs.LineToType.Of(Invented.Next.Probe, Invented.Next.Setup, "bench");
 
         Assert.Equal(("R10 = ", " ohm on cold"), (line.Before, line.After));
     }

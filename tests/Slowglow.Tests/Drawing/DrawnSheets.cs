@@ -19,6 +19,8 @@ internal static class DrawnSheets
 
     public static (DrawingLayout Layout, string Svg) Draw(string name) => Drawn.GetOrAdd(name, DrawNow);
 
+    public static string PathOf(string name) => Paths()[name];
+
     public static string ApprovedPath(string name) => Path.Combine(Folder, "Approved", name + ".svg");
 
     public static string FiguresPath(string name) => Path.Combine(Folder, "Figures", name + ".tsv");

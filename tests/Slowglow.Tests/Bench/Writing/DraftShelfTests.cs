@@ -32,12 +32,14 @@ public sealed class DraftShelfTests : IDisposable
     }
 
     [Fact]
-    public void Draft_that_a_power_cut_left_half_written_is_passed_over()
+    public void Draft_that_a_power_cut_left_half_written_is_passed_over_and_named()
     {
         Shelf().Keep(1001, "abcd1234", "whole", null);
         File.WriteAllText(Path.Combine(folder, "job-1001-efgh5678.json"), "{\"Window\":\"efgh");
 
         Assert.Equal("whole", Assert.Single(Shelf().Of(1001)).Text);
+        Assert.Equal(["job-1001-efgh5678.json"], Shelf().UnreadableOf(1001));
+        Assert.Empty(Shelf().UnreadableOf(100));
     }
 
     private DraftShelf Shelf() => new(folder, TimeProvider.System);

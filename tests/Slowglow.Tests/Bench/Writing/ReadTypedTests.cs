@@ -48,4 +48,27 @@ public sealed class ReadTypedTests
         Assert.Contains(wrong, typed, StringComparison.Ordinal);
         Assert.DoesNotContain(wrong, right.Split(' ', ':'));
     }
+
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("  R9: 1k HT -> V1.6\n", false)]
+    public void Half_of_a_valve_that_is_not_used_is_not_missing_and_one_begun_is(string more, bool isThere)
+    {
+        var cathode = Stage.Replace("  J1:", more + "  J1:", StringComparison.Ordinal);
+
+        var electrodes = new ReadTyped().Run(cathode).Checklist.Single(c => c.Text == "Every electrode leads somewhere");
+
+        Assert.Equal(isThere, electrodes.IsThere);
+        Assert.Equal(!isThere, electrodes.Remedy.Contains("V1.7", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Valve_that_nothing_is_on_at_all_is_missing_every_electrode()
+    {
+        var text = Stage.Replace("  J1:", "  V2: 12AX7\n  J1:", StringComparison.Ordinal);
+
+        var electrodes = new ReadTyped().Run(text).Checklist.Single(c => c.Text == "Every electrode leads somewhere");
+
+        Assert.Contains("V2.1", electrodes.Remedy, StringComparison.Ordinal);
+    }
 }

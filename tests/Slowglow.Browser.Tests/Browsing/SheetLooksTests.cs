@@ -46,7 +46,6 @@ public sealed class SheetLooksTests(Chromium chromium)
         await Expect(part).ToContainTextAsync("10k");
         await part.Locator(".name").First.ClickAsync(new() { Force = true });
         await person.Page.Keyboard.PressAsync("Home");
-        await person.Page.Keyboard.PressAsync("Home");
         for (var i = 0; i < "R12:  1".Length; i++)
         {
             await person.Page.Keyboard.PressAsync("ArrowRight");

@@ -13,7 +13,11 @@ public static class InvoicePdf
     {
         var title = paper.Kind == PaperKind.Invoice ? "Invoice" : "Credit note";
         var number = paper.Number.ToString(CultureInfo.InvariantCulture);
-        using var flow = new Flow($"{title} {number}", $"{paper.Shop.Name}, {title.ToLowerInvariant()} {number}");
+        using var flow = new Flow(
+            $"{title} {number}",
+            $"{paper.Shop.Name}, {title.ToLowerInvariant()} {number}",
+            paper.Format ?? PaperFormat.Usual
+        );
         Letterhead.Draw(
             flow,
             paper.Shop,
@@ -55,7 +59,7 @@ public static class InvoicePdf
         var currency = paper.Priced.Rule.Currency;
         foreach (var payment in paper.PaidBefore)
         {
-            var what = $"{PaperWords.For(payment.For)}, {PaperWords.By(payment.By)}, {PaperWords.Day(payment.Day)}";
+            var what = $"{PaperWords.For(payment.For)}, {PaperWords.By(payment.By)}, {flow.Format.Day(payment.Day)}";
             LineTable.Total(flow, "Paid: " + what, -payment.Amount.Figure, currency, false);
         }
 

@@ -17,10 +17,11 @@ public static class QuotePdf
         int job,
         string unit,
         IReadOnlyList<string> advice,
+        PaperFormat format,
         byte[]? logo
     )
     {
-        using var flow = new Flow($"Quote for job {job}", $"{shop.Name}, quote for job {job}");
+        using var flow = new Flow($"Quote for job {job}", $"{shop.Name}, quote for job {job}", format);
         Letterhead.Draw(
             flow,
             shop,
@@ -31,7 +32,7 @@ public static class QuotePdf
             [
                 ("Job", job.ToString(CultureInfo.InvariantCulture)),
                 ("Unit", unit),
-                ("Good until", PaperWords.Day(quote.ValidUntil)),
+                ("Good until", flow.Format.Day(quote.ValidUntil)),
             ]
         );
         if (quote.Note.Length > 0)

@@ -22,7 +22,7 @@ public static class ReceiptPdf
     )
     {
         var number = job.Number.ToString(CultureInfo.InvariantCulture);
-        using var flow = new Flow($"Receipt for job {number}", $"{rules.Party.Name}, receipt for job {number}");
+        using var flow = new Flow($"Receipt for job {number}", $"{rules.Party.Name}, receipt for job {number}", rules.Papers);
         Letterhead.Draw(
             flow,
             rules.Party,
@@ -30,7 +30,7 @@ public static class ReceiptPdf
             "Receipt",
             booked,
             customer,
-            [("Job", number), ("Promised", promised is { } day ? PaperWords.Day(day) : "no date")]
+            [("Job", number), ("Promised", promised is { } day ? flow.Format.Day(day) : "no date")]
         );
         flow.Section("Left with us");
         var notes = dealings.Notes;
@@ -52,9 +52,9 @@ public static class ReceiptPdf
         Letterhead.Facts(
             flow,
             [
-                ("Bench fee", notes?.BenchFee?.ToString() ?? ""),
-                ("Call above", dealings.Limit(job.Limit)?.ToString() ?? "no limit"),
-                ("Paid", dealings.Account(rules.Currency).Paid.ToString()),
+                ("Bench fee", notes?.BenchFee is { } fee ? flow.Format.Say(fee) : ""),
+                ("Call above", dealings.Limit(job.Limit) is { } limit ? flow.Format.Say(limit) : "no limit"),
+                ("Paid", flow.Format.Say(dealings.Account(rules.Currency).Paid)),
             ],
             0
         );

@@ -25,7 +25,7 @@ public static class ReportPdf
     )
     {
         var number = job.Number.ToString(CultureInfo.InvariantCulture);
-        using var flow = new Flow($"Report on job {number}", $"{rules.Party.Name}, report on job {number}");
+        using var flow = new Flow($"Report on job {number}", $"{rules.Party.Name}, report on job {number}", rules.Papers);
         Letterhead.Draw(
             flow,
             rules.Party,
@@ -113,8 +113,8 @@ public static class ReportPdf
             ]
         );
         flow.Space(4);
-        var calibrated = test.CalibratedUntil is { } until ? $", calibrated until {PaperWords.Day(until)}" : "";
-        flow.Text($"Tested by {test.Who} on {PaperWords.Day(test.Day)} with {test.Instrument}{calibrated}.", Face.Small);
+        var calibrated = test.CalibratedUntil is { } until ? $", calibrated until {flow.Format.Day(until)}" : "";
+        flow.Text($"Tested by {test.Who} on {flow.Format.Day(test.Day)} with {test.Instrument}{calibrated}.", Face.Small);
         flow.Text("The figures are the technician's; local codes and licensed practice come first.", Face.Small, Face.Faint);
     }
 
@@ -125,7 +125,7 @@ public static class ReportPdf
         {
             flow.Section("Warranty");
             var from = dealings.Handover is null ? " if collected today" : "";
-            flow.Text($"On the work done: {report.WarrantyMonths} months, until {PaperWords.Day(last)}{from}.");
+            flow.Text($"On the work done: {report.WarrantyMonths} months, until {flow.Format.Day(last)}{from}.");
         }
     }
 

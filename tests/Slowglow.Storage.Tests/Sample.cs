@@ -152,6 +152,7 @@ internal static class Sample
             new PhotoAdded { What = new("ab12.jpg", "the back", 1234) },
             new SheetAttached { What = new(1, "Tern 2") },
             new HandedOver { What = new("Ada", "lead", day.AddMonths(6)) },
+            new SuspectsNoted { What = new(3, [new("R10 drifted up", 0.93)], 0.001, 0.04) },
             new EntryStruck { What = new(10, "another job") },
         ];
         for (var i = 0; i < all.Length; i++)

@@ -61,7 +61,8 @@ public sealed class IssueInvoice(JobLedger ledger)
                 unit.Serial.Length > 0 ? $"{unit.Title}, serial {unit.Serial}" : unit.Title,
                 PriceList.Work(lines, job.Rules.Pricing, job.Rules.Taxes, job.Today),
                 PaidBefore(job),
-                job.Rules.InvoiceTerms
+                job.Rules.InvoiceTerms,
+                Format: job.Rules.Papers
             )
         );
     }

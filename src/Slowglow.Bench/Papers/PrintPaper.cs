@@ -97,7 +97,16 @@ public sealed class PrintPaper(ReadJobFile read, ReadPhoto photos, TimeProvider 
 
         var limit = file.Dealings.Limit(file.Job.Limit);
         var advice = QuoteAdvice.On(given.Quote, limit, file.Dealings.Notes?.Worth, file.Rules.WorthPercent);
-        return QuotePdf.Draw(given.Quote, file.Rules.Party, customer, file.Job.Number, file.Job.Unit.Title, [.. advice], logo);
+        return QuotePdf.Draw(
+            given.Quote,
+            file.Rules.Party,
+            customer,
+            file.Job.Number,
+            file.Job.Unit.Title,
+            [.. advice],
+            file.Rules.Papers,
+            logo
+        );
     }
 
     /// <summary>With the logo that the shop had when it was issued.</summary>

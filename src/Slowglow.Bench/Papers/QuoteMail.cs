@@ -21,12 +21,15 @@ public static class QuoteMail
         foreach (var option in quote.Options)
         {
             var weeks = option.Priced.Weeks is { } w and > 0 ? $", about {w} weeks" : "";
-            text.Append(CultureInfo.InvariantCulture, $"- {option.Name}: {option.Priced.Total} with tax{weeks}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"- {option.Name}: {rules.Papers.Say(option.Priced.Total)} with tax{weeks}\n"
+            );
         }
 
         text.Append(
             CultureInfo.InvariantCulture,
-            $"\nThese prices hold until {quote.ValidUntil:d MMMM yyyy}. Please tell us what you choose.\n\n"
+            $"\nThese prices hold until {rules.Papers.Day(quote.ValidUntil)}. Please tell us what you choose.\n\n"
         );
         text.Append(rules.Party.Name).Append('\n').Append(rules.Party.Contact);
         return text.ToString();

@@ -1,6 +1,7 @@
 using System.Globalization;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using Slowglow.Workshop.Papers;
 
 namespace Slowglow.Documents.Drawing;
 
@@ -16,13 +17,17 @@ internal sealed class Flow : IDisposable
     private PdfPage page = null!;
 
     /// <param name="foot">Printed at the bottom of every page.</param>
-    public Flow(string title, string foot)
+    /// <param name="format">How days and figures are written.</param>
+    public Flow(string title, string foot, PaperFormat format)
     {
         this.foot = foot;
+        Format = format;
         document.Info.Title = title;
         document.Info.Creator = "Slowglow";
         NewPage();
     }
+
+    public PaperFormat Format { get; }
 
     public double Y { get; private set; }
 

@@ -43,7 +43,7 @@ internal static class Letterhead
                 flow.Text(customer.Name, Face.Bold, null, 0, half);
                 flow.Text(Contact(customer), null, null, 0, half);
             },
-            () => Facts(flow, [("Date", PaperWords.Day(day)), .. facts], half + 40)
+            () => Facts(flow, [("Date", flow.Format.Day(day)), .. facts], half + 40)
         );
         flow.Space(8);
     }

@@ -18,7 +18,7 @@ internal static class LineTable
 
     public static void Draw(Flow flow, Priced priced)
     {
-        flow.Table(Columns, [.. priced.Lines.Select(Row)]);
+        flow.Table(Columns, [.. priced.Lines.Select(l => Row(flow, l))]);
         flow.Space(4);
         var included = priced.Rule.PricesIncludeTax;
         List<(string, decimal)> totals = [];
@@ -28,7 +28,7 @@ internal static class LineTable
         }
 
         totals.AddRange(
-            priced.Taxes.Select(t => ($"{(included ? "of which tax" : "Tax")} {t.Name} {PaperWords.Percent(t.Percent)}", t.Tax))
+            priced.Taxes.Select(t => ($"{(included ? "of which tax" : "Tax")} {t.Name} {flow.Format.Percent(t.Percent)}", t.Tax))
         );
         foreach (var (name, figure) in totals)
         {
@@ -42,15 +42,15 @@ internal static class LineTable
     public static void Total(Flow flow, string name, decimal figure, string currency, bool strong)
     {
         var font = strong ? Face.Bold : Face.Body;
-        flow.Pair(name, $"{PaperWords.Figure(figure)} {currency}", font);
+        flow.Pair(name, $"{flow.Format.Figure(figure)} {currency}", font);
     }
 
-    private static IReadOnlyList<string> Row(PricedLine line) =>
+    private static IReadOnlyList<string> Row(Flow flow, PricedLine line) =>
         [
             line.Line.Weeks is { } weeks ? $"{line.Line.Text} (about {weeks} weeks)" : line.Line.Text,
-            PaperWords.Quantity(line.Line.Quantity) + (line.Line.Kind == LineKind.Labour ? " h" : ""),
-            PaperWords.Figure(line.Line.UnitPrice),
-            PaperWords.Percent(line.Percent),
-            PaperWords.Figure(line.Amount),
+            flow.Format.Quantity(line.Line.Quantity) + (line.Line.Kind == LineKind.Labour ? " h" : ""),
+            flow.Format.Figure(line.Line.UnitPrice),
+            flow.Format.Percent(line.Percent),
+            flow.Format.Figure(line.Amount),
         ];
 }

@@ -3,17 +3,9 @@ using Slowglow.Workshop.Accounts;
 
 namespace Slowglow.Documents.Words;
 
-/// <summary>Figures and days as they stand on papers.</summary>
+/// <summary>Words as they stand on papers.</summary>
 internal static class PaperWords
 {
-    public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
-
-    public static string Figure(decimal figure) => figure.ToString("#,##0.00#", CultureInfo.InvariantCulture);
-
-    public static string Quantity(decimal figure) => figure.ToString("0.##", CultureInfo.InvariantCulture);
-
-    public static string Percent(decimal percent) => percent.ToString("0.##", CultureInfo.InvariantCulture) + " %";
-
     /// <summary>"20 minutes", "1 hour", "2 hours 5 minutes".</summary>
     public static string Time(int minutes)
     {

@@ -46,6 +46,7 @@ internal sealed class TimelineMapping : IEntityTypeConfiguration<TimelineEntry>
     private static void Work(DiscriminatorBuilder<string> kinds) =>
         kinds
             .HasValue<PartNeeded>("part needed")
+            .HasValue<SuspectsNoted>("suspects noted")
             .HasValue<PartsOrdered>("parts ordered")
             .HasValue<OrderChased>("order chased")
             .HasValue<PartsArrived>("parts arrived")

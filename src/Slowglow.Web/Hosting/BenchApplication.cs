@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Server.Circuits;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Http;
@@ -61,11 +62,8 @@ internal static class BenchApplication
         app.UseHostFiltering();
         app.Use(AddSafeHeaders);
         app.Use(SignInRoutes.GuardAsync);
-        // What was posted is not posted a second time to the page that says it was refused.
-        app.UseWhen(
-            c => HttpMethods.IsGet(c.Request.Method),
-            a => a.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true)
-        );
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.Use(RefusePlainlyAsync);
         app.UseAntiforgery();
         EmbeddedAssets.Map(app);
         PaperRoutes.Map(app);
@@ -166,6 +164,17 @@ internal static class BenchApplication
     }
 
     /// <summary>Nothing from outside may run in the page, and no other page may frame it. The text editor sets its tab width as a style of one element.</summary>
+    /// <summary>What was posted is not posted a second time to the page that says it was refused.</summary>
+    private static Task RefusePlainlyAsync(HttpContext context, RequestDelegate next)
+    {
+        if (!HttpMethods.IsGet(context.Request.Method) && context.Features.Get<IStatusCodePagesFeature>() is { } pages)
+        {
+            pages.Enabled = false;
+        }
+
+        return next(context);
+    }
+
     private static Task AddSafeHeaders(HttpContext context, RequestDelegate next)
     {
         var headers = context.Response.Headers;

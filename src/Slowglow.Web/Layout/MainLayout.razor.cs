@@ -14,6 +14,9 @@ public sealed partial class MainLayout
     // With a base address, "#work" alone would lead to the first page.
     private string SkipTo => new Uri(Navigation.Uri).PathAndQuery + "#work";
 
+    // Before somebody is in every page leads back here.
+    private bool IsSignIn => new Uri(Navigation.Uri).AbsolutePath == "/sign-in";
+
     public void Dispose() => News.SettingsChanged -= Reread;
 
     protected override async Task OnInitializedAsync()

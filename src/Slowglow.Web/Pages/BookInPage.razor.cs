@@ -57,6 +57,7 @@ public sealed partial class BookInPage
     protected override async Task OnInitializedAsync()
     {
         rules = (await Settings.RunAsync()).Rules ?? ExampleRules.Rules;
+        mains = rules.MainsVolts.ToString("0.#", CultureInfo.InvariantCulture);
         fee = rules.BenchFee.ToString("0.00", CultureInfo.InvariantCulture);
         if (CustomerId is { } id)
         {

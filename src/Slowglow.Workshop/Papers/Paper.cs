@@ -11,6 +11,7 @@ namespace Slowglow.Workshop.Papers;
 /// <param name="Credits">For a credit note: number of the invoice.</param>
 /// <param name="CreditedLines">For a credit note: which line of the invoice each of its lines takes back, from 0.</param>
 /// <param name="Reason">For a credit note: why.</param>
+/// <param name="Format">How its days and figures are written; null on old papers: the usual way.</param>
 public sealed record Paper(
     PaperKind Kind,
     int Number,
@@ -24,7 +25,8 @@ public sealed record Paper(
     string Terms,
     int? Credits = null,
     IReadOnlyList<int>? CreditedLines = null,
-    string Reason = ""
+    string Reason = "",
+    PaperFormat? Format = null
 )
 {
     /// <summary>Of an invoice: what was still to pay when it was issued.</summary>

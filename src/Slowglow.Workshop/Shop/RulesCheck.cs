@@ -32,6 +32,16 @@ public static class RulesCheck
             yield return new("The address for labels cannot be one.", "http://bench.lan:5080, or nothing.");
         }
 
+        if (rules.Format is { IsKnown: false })
+        {
+            yield return new("Days or figures on papers have no such shape.", "One of those listed.");
+        }
+
+        if (rules.MainsVolts is not (>= 90 and <= 260))
+        {
+            yield return new("That is no mains voltage.", "90 to 260 V: 100, 115, 120, 230, 240.");
+        }
+
         if (!SafetySets.Names.Contains(rules.SafetySet))
         {
             yield return new("The safety test set is not known.", string.Join("; ", SafetySets.Names));

@@ -18,6 +18,8 @@ namespace Slowglow.Workshop.Shop;
 /// <param name="People">Those who work here; empty where the shop is one person.</param>
 /// <param name="AreExamples">True until the owner has set figures of their own: papers then say so.</param>
 /// <param name="LabelAddress">Where the page is reached from, for the code on labels: "http://bench.lan:5080"; empty = the address that the label was asked for at.</param>
+/// <param name="Format">How days and figures are written on papers; null = the usual way.</param>
+/// <param name="MainsVolts">What units here are strapped for, as a rule: volts, 90 to 260.</param>
 public sealed record ShopRules(
     Party Party,
     PricingRule Pricing,
@@ -38,10 +40,14 @@ public sealed record ShopRules(
     int BackupsKept,
     IReadOnlyList<Person> People,
     bool AreExamples,
-    string LabelAddress = ""
+    string LabelAddress = "",
+    PaperFormat? Format = null,
+    double MainsVolts = 230
 )
 {
     public string Currency => Pricing.Currency;
+
+    public PaperFormat Papers => Format ?? PaperFormat.Usual;
 
     /// <summary>True once somebody has a PIN: from then on everybody signs in, and roles count.</summary>
     public bool AsksForPin => People.Any(p => p.HasPin);

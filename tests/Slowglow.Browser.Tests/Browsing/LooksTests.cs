@@ -19,7 +19,7 @@ public sealed class LooksTests(Chromium chromium)
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
         await LookAsync(person, $"bench-{width}-{scheme}");
-        foreach (var page in new[] { "jobs", "settings", "board", "stock", "book-in", "sums", "job/1001/papers" })
+        foreach (var page in new[] { "jobs", "settings", "board", "stock", "book-in", "looking-back", "sums", "job/1001/papers" })
         {
             await person.GoAsync($"{bench.Url}/{page}");
             await LookAsync(person, $"{page.Replace('/', '-')}-{width}-{scheme}");
@@ -33,6 +33,7 @@ public sealed class LooksTests(Chromium chromium)
     [InlineData("/settings", ColorScheme.Light)]
     [InlineData("/board", ColorScheme.Light)]
     [InlineData("/stock", ColorScheme.Light)]
+    [InlineData("/looking-back", ColorScheme.Dark)]
     [InlineData("/book-in", ColorScheme.Dark)]
     [InlineData("/job/1001/papers", ColorScheme.Light)]
     [InlineData("/job/1001/papers", ColorScheme.Dark)]

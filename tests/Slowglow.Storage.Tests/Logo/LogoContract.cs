@@ -63,7 +63,7 @@ public abstract class LogoContract
         Assert.Empty(await Choose(under, floor).RunAsync("wordmark.png", PhotoContract.Picture, Cancel));
         byte[] large = [.. PhotoContract.Picture[..^12], .. new byte[ChooseLogo.MostBytes], .. PhotoContract.Picture[^12..]];
         // A whole WebP file by its frame, RFC 9649 section 2.4: no paper takes it.
-        byte[] webP = [.. "RIFF"u8, 12, 0, 0, 0, .. "WEBPVP8 "u8, 0, 0, 0, 0];
+        byte[] webP = [.. "RIFF"u8, 14, 0, 0, 0, .. "WEBPVP8 "u8, 2, 0, 0, 0, 0, 0];
         foreach (
             var (name, content, said) in new[]
             {

@@ -22,9 +22,11 @@ internal sealed class DemoPast(ShopDatabase database, TimeProvider clock)
             .Rows.Select(r => table.Text(r, "customer name"))
             .Distinct()
             .ToDictionary(n => n, n => new Customer { Name = n });
-        foreach (var (row, i) in table.Rows.Select((r, i) => (r, i)))
+        // Jobs are numbered as they came, invoices as they were issued.
+        var came = table.Rows.OrderByDescending(r => table.Whole(r, "home") + table.Whole(r, "stay")).ToList();
+        foreach (var (row, i) in table.Rows.OrderByDescending(r => table.Whole(r, "home")).Select((r, i) => (r, i)))
         {
-            Book(table, row, people[table.Text(row, "customer name")], before - table.Rows.Count + i, i + 1);
+            Book(table, row, people[table.Text(row, "customer name")], before - came.Count + came.IndexOf(row), i + 1);
         }
     }
 

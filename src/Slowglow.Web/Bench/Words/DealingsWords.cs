@@ -53,6 +53,7 @@ public static class DealingsWords
     private static string? Work(TimelineEntry entry) =>
         entry switch
         {
+            SuspectsNoted => "Suspects as they stood",
             PartNeeded => "Part needed",
             PartsOrdered => "Ordered",
             OrderChased => "Chased",
@@ -69,6 +70,7 @@ public static class DealingsWords
     private static string? SayWork(TimelineEntry entry) =>
         entry switch
         {
+            SuspectsNoted { What: var noted } => Suspects(noted),
             PartNeeded { What: var needed } => $"{needed.Quantity} x {needed.Part} {needed.Why}",
             PartsOrdered { What: var order } =>
                 $"{order.Supplier}: {string.Join("; ", order.Lines.Select(l => $"{l.Quantity} x {l.Part}"))}, {order.Total}{(order.Promised is { } day ? $", promised {Day(day)}" : "")}",
@@ -85,6 +87,10 @@ public static class DealingsWords
             SheetAttached { What: var sheet } => sheet.Title,
             _ => null,
         };
+
+    private static string Suspects(NotedSuspects noted) =>
+        string.Join(", ", noted.Suspects.Select(s => $"{s.Words} {Chances.Figure(s.Probability)}"))
+        + $"; nothing wrong {Chances.Figure(noted.Healthy)}, none of these {Chances.Figure(noted.NoneOfThese)}; from {noted.Readings} readings";
 
     private static string Money(Payment payment) => $"{payment.Amount} {payment.By.ToString().ToLowerInvariant()} {payment.Note}";
 

@@ -36,6 +36,9 @@ public sealed class TypedRules
     public string InvoiceTerms { get; set; } = "";
     public string Backups { get; set; } = "";
     public string LabelAddress { get; set; } = "";
+    public string DayShape { get; set; } = "";
+    public string NumberShape { get; set; } = "";
+    public string Mains { get; set; } = "";
 
     public static TypedRules Of(ShopRules rules) =>
         new()
@@ -65,6 +68,9 @@ public sealed class TypedRules
             InvoiceTerms = rules.InvoiceTerms,
             Backups = Say(rules.BackupsKept),
             LabelAddress = rules.LabelAddress,
+            DayShape = rules.Papers.DayShape,
+            NumberShape = rules.Papers.NumberShape,
+            Mains = rules.MainsVolts.ToString("0.#", Inv),
         };
 
     /// <summary>Value null when a line or a figure cannot be read.</summary>
@@ -97,6 +103,8 @@ public sealed class TypedRules
             InvoiceTerms = InvoiceTerms.Trim(),
             BackupsKept = Whole(Backups, "the backups kept"),
             LabelAddress = LabelAddress.Trim(),
+            Format = new(DayShape, NumberShape),
+            MainsVolts = (double)Figure(Mains.Replace("V", "", StringComparison.OrdinalIgnoreCase), "the mains"),
         };
         return new(wrong.Count == 0 ? rules : null, wrong);
     }

@@ -199,6 +199,10 @@ internal sealed class Fixtures
         }
     }
 
+    /// <summary>What each held rail is given to stay where it is held, amperes in the order of <see cref="Holds"/>: what the unit draws from it.</summary>
+    public double[] Delivered(double[] mean, double[] slots) =>
+        [.. Holds.Select(h => HoldSiemens * (slots[h.Volts] - mean[h.Row]))];
+
     /// <summary>Takes the mains' swing away.</summary>
     public void StopMains(double[] slots)
     {

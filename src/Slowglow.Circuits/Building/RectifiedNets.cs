@@ -29,6 +29,9 @@ public static class RectifiedNets
         ];
     }
 
+    /// <summary>The same, with what fuses, wires and contacts join to them: a reservoir often stands behind the fuse of its rail.</summary>
+    public static IReadOnlySet<string> WithJoints(Sheet sheet) => Joined(sheet, [.. Of(sheet)]);
+
     /// <summary>Nets of the windings of mains transformers, and what fuses, wires and contacts join to them.</summary>
     public static IReadOnlySet<string> AlternatingNets(Sheet sheet)
     {
@@ -39,6 +42,11 @@ public static class RectifiedNets
             .Append(NetTable.Live)
             .Where(n => n != NetTable.Ground)
             .ToHashSet();
+        return Joined(sheet, nets);
+    }
+
+    private static HashSet<string> Joined(Sheet sheet, HashSet<string> nets)
+    {
         var joints = sheet.Parts.Where(p => p is FusePart or WirePart or ContactPart or LampPart).ToList();
         var grown = true;
         while (grown)

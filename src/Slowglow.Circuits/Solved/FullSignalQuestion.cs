@@ -63,8 +63,7 @@ internal sealed class FullSignalQuestion(AskedWorld asked, Fixtures.PathFixture 
     }
 
     /// <summary>Amperes out of each held rail.</summary>
-    private double[] Delivered(WorldState held) =>
-        [.. Circuit.Fixtures.Holds.Select(h => Fixtures.HoldSiemens * (held.Slots[h.Volts] - held.Mean[h.Row]))];
+    private double[] Delivered(WorldState held) => Circuit.Fixtures.Delivered(held.Mean, held.Slots);
 
     /// <summary>The world with a resistor on each rail that draws what the signal draws more.</summary>
     private WorldState? Loaded(double[] rest, double[] driven, CancellationToken cancel)

@@ -42,9 +42,8 @@ internal sealed class SupplyLine
             return null;
         }
 
-        foreach (var (row, siemens, volts) in circuit.Fixtures.Holds)
+        foreach (var ((row, siemens, volts), amps) in circuit.Fixtures.Holds.Zip(circuit.Fixtures.Delivered(rest, held)))
         {
-            var amps = Fixtures.HoldSiemens * (healthy.Mean[row] - rest[row]);
             var ohms = reference.Transfer[(row * circuit.Equations.Unknowns) + row];
             line.rails.Add((siemens, volts, 1 / ohms, healthy.Mean[row] + (amps * ohms)));
         }

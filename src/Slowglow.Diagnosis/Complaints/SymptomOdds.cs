@@ -1,3 +1,5 @@
+using Slowglow.Diagnosis.Likelihood;
+
 namespace Slowglow.Diagnosis.Complaints;
 
 /// <summary>
@@ -18,15 +20,18 @@ internal static class SymptomOdds
         }
         return descriptor switch
         {
-            Descriptor.Quiet => Soft(0.03, Step(s.DropDb, 3.5, 1.2) * Step(-s.DropDb, -38, 4)),
-            Descriptor.Silent => Soft(0.02, Step(s.DropDb, 26, 4)),
-            Descriptor.Loud => Soft(0.03, Step(-s.DropDb, 3, 1.2)),
-            Descriptor.Thin => Soft(0.04, Math.Max(Bass(s), 0.7 * Step(s.DropDb, 3, 1.2) * Step(-s.DropDb, -30, 4))),
-            Descriptor.Dull => Soft(0.04, Heard(s) * Step(s.TrebleDropDb, 4, 1.5)),
+            Descriptor.Quiet => Soft(0.03, SoftStep.At(s.DropDb, 3.5, 1.2) * SoftStep.At(-s.DropDb, -38, 4)),
+            Descriptor.Silent => Soft(0.02, SoftStep.At(s.DropDb, 26, 4)),
+            Descriptor.Loud => Soft(0.03, SoftStep.At(-s.DropDb, 3, 1.2)),
+            Descriptor.Thin => Soft(
+                0.04,
+                Math.Max(Bass(s), 0.7 * SoftStep.At(s.DropDb, 3, 1.2) * SoftStep.At(-s.DropDb, -30, 4))
+            ),
+            Descriptor.Dull => Soft(0.04, Heard(s) * SoftStep.At(s.TrebleDropDb, 4, 1.5)),
             Descriptor.Rough => Soft(0.03, Rough(s)),
             Descriptor.Crossover or Descriptor.OneSided => Soft(0.04, 0.5 * Rough(s)),
-            Descriptor.Hum or Descriptor.Buzz or Descriptor.HumAtMains => Soft(0.03, Step(s.HumRiseDb, 7, 2)),
-            Descriptor.Offset => Soft(0.02, Step(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.2), 0.5)),
+            Descriptor.Hum or Descriptor.Buzz or Descriptor.HumAtMains => Soft(0.03, SoftStep.At(s.HumRiseDb, 7, 2)),
+            Descriptor.Offset => Soft(0.02, SoftStep.At(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.2), 0.5)),
             _ => Fine(s),
         };
     }
@@ -36,29 +41,26 @@ internal static class SymptomOdds
     {
         var trouble = new[]
         {
-            Step(Math.Abs(s.DropDb), 4, 1.2),
+            SoftStep.At(Math.Abs(s.DropDb), 4, 1.2),
             Rough(s),
-            Step(s.HumRiseDb, 9, 2),
-            Heard(s) * Step(Math.Abs(s.BassDropDb), 6, 1.5),
-            Heard(s) * Step(Math.Abs(s.TrebleDropDb), 6, 1.5),
-            Step(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.5), 0.5),
+            SoftStep.At(s.HumRiseDb, 9, 2),
+            Heard(s) * SoftStep.At(Math.Abs(s.BassDropDb), 6, 1.5),
+            Heard(s) * SoftStep.At(Math.Abs(s.TrebleDropDb), 6, 1.5),
+            SoftStep.At(Math.Log(s.OffsetVolts + 1e-3), Math.Log(0.5), 0.5),
         };
         return Soft(0.04, trouble.Aggregate(1.0, (p, t) => p * (1 - t)));
     }
 
-    private static double Bass(Symptoms s) => Heard(s) * Step(s.BassDropDb, 4, 1.5);
+    private static double Bass(Symptoms s) => Heard(s) * SoftStep.At(s.BassDropDb, 4, 1.5);
 
     /// <summary>Twice the healthy distortion and more than a few per cent, in what can still be heard.</summary>
     private static double Rough(Symptoms s)
     {
         var threshold = Math.Max(0.04, 2 * s.HealthyDistortion);
-        return Heard(s) * Step(Math.Log(Math.Max(s.Distortion, 1e-6)), Math.Log(threshold), 0.3);
+        return Heard(s) * SoftStep.At(Math.Log(Math.Max(s.Distortion, 1e-6)), Math.Log(threshold), 0.3);
     }
 
-    private static double Heard(Symptoms s) => Step(-s.DropDb, -32, 4);
+    private static double Heard(Symptoms s) => SoftStep.At(-s.DropDb, -32, 4);
 
     private static double Soft(double floor, double chance) => floor + (0.97 - floor) * chance;
-
-    private static double Step(double x, double middle, double width) =>
-        double.IsNaN(x) ? 0 : 1 / (1 + Math.Exp(-(x - middle) / width));
 }

@@ -1,3 +1,4 @@
+using Slowglow.Diagnosis.Likelihood;
 using Slowglow.Diagnosis.Source;
 
 namespace Slowglow.Diagnosis.Complaints;
@@ -28,7 +29,7 @@ internal static class TraitOdds
             return 0.7;
         }
         var share = (descriptor == Descriptor.Buzz ? traits.TwiceVolts : traits.MainVolts) / all;
-        return 0.3 + 0.7 * Step(share, 0.45, 0.1);
+        return 0.3 + 0.7 * SoftStep.At(share, 0.45, 0.1);
     }
 
     /// <summary>Chance of a word that the traits alone decide; null when they give no figure.</summary>
@@ -36,7 +37,7 @@ internal static class TraitOdds
         descriptor switch
         {
             Descriptor.Noise when now.NoiseVolts > 0 && healthy.NoiseVolts > 0 => Soft(
-                Step(20 * Math.Log10(now.NoiseVolts / healthy.NoiseVolts), 6, 2)
+                SoftStep.At(20 * Math.Log10(now.NoiseVolts / healthy.NoiseVolts), 6, 2)
             ),
             Descriptor.Squeal when !double.IsNaN(now.ReturnDifference) => now.ReturnDifference < 0.15
             && healthy.ReturnDifference > 0.2
@@ -47,16 +48,13 @@ internal static class TraitOdds
                     * (now.SoftDistortion > 0.5 * now.LoudDistortion ? 1 : 0.4)
             ),
             Descriptor.OneSided when now.LoudDistortion >= 0 => Soft(
-                Rise(now.LoudDistortion, Math.Max(0.04, 2 * healthy.LoudDistortion)) * Step(now.EvenShare, 0.65, 0.08)
+                Rise(now.LoudDistortion, Math.Max(0.04, 2 * healthy.LoudDistortion)) * SoftStep.At(now.EvenShare, 0.65, 0.08)
             ),
             _ => null,
         };
 
     private static double Rise(double distortion, double threshold) =>
-        Step(Math.Log(Math.Max(distortion, 1e-6)), Math.Log(threshold), 0.3);
+        SoftStep.At(Math.Log(Math.Max(distortion, 1e-6)), Math.Log(threshold), 0.3);
 
     private static double Soft(double chance) => 0.04 + 0.93 * chance;
-
-    private static double Step(double x, double middle, double width) =>
-        double.IsNaN(x) ? 0 : 1 / (1 + Math.Exp(-(x - middle) / width));
 }

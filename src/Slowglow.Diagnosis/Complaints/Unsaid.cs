@@ -1,3 +1,5 @@
+using Slowglow.Diagnosis.Likelihood;
+
 namespace Slowglow.Diagnosis.Complaints;
 
 /// <summary>
@@ -52,9 +54,9 @@ internal static class Unsaid
             return 1;
         }
 
-        var heard = 1 - Step(s.DropDb, 32, 4);
-        return Left(said, OfLevel, NamesSilence * Step(s.DropDb, 26, 4))
-            * Left(said, OfHum, NamesHum * Step(s.HumRiseDb, 20, 3))
+        var heard = 1 - SoftStep.At(s.DropDb, 32, 4);
+        return Left(said, OfLevel, NamesSilence * SoftStep.At(s.DropDb, 26, 4))
+            * Left(said, OfHum, NamesHum * SoftStep.At(s.HumRiseDb, 20, 3))
             * Left(said, OfSound, NamesRoughness * heard * Roughness(s));
     }
 
@@ -62,8 +64,5 @@ internal static class Unsaid
         words.Any(said.Contains) ? 1 : 1 - named;
 
     private static double Roughness(Symptoms s) =>
-        Step(Math.Log(Math.Max(s.Distortion, 1e-6)), Math.Log(Math.Max(0.15, 4 * s.HealthyDistortion)), 0.3);
-
-    private static double Step(double x, double middle, double width) =>
-        double.IsNaN(x) ? 0 : 1 / (1 + Math.Exp(-(x - middle) / width));
+        SoftStep.At(Math.Log(Math.Max(s.Distortion, 1e-6)), Math.Log(Math.Max(0.15, 4 * s.HealthyDistortion)), 0.3);
 }

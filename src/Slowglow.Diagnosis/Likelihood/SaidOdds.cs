@@ -98,7 +98,7 @@ internal static class SaidOdds
             return 0.4;
         }
         var lost = prediction.HasFigure ? Neper * (healthy.Mean - prediction.Mean) : 80;
-        var (weak, none) = (Step(lost, WeakDb, 2.5), Step(lost, NoneDb, 4));
+        var (weak, none) = (SoftStep.At(lost, WeakDb, 2.5), SoftStep.At(lost, NoneDb, 4));
         return reading.Said switch
         {
             MeterSaid.Signal => Ear(1 - Math.Max(none, 0.8 * weak)),
@@ -110,6 +110,4 @@ internal static class SaidOdds
     private static double Ear(double chance) => Deaf + (1 - 2 * Deaf) * chance;
 
     private static double Soft(double chance) => Slip + (1 - 2 * Slip) * chance;
-
-    private static double Step(double x, double middle, double width) => 1 / (1 + Math.Exp(-(x - middle) / width));
 }

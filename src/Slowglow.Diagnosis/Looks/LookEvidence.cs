@@ -1,6 +1,7 @@
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Answers;
 using Slowglow.Diagnosis.Hypotheses;
+using Slowglow.Diagnosis.Likelihood;
 using Slowglow.Sheets.Parts;
 using Slowglow.Sheets.Parts.Capacitor;
 using Slowglow.Sheets.Readings;
@@ -65,7 +66,7 @@ internal sealed class LookEvidence(Knowledge knowledge, IReadOnlyList<Reading> l
             Look.Cool => Math.Max(Slip, 1 - Hot(part, hypothesis)),
             Look.Lit => heaters.Lit(look, hypothesis),
             Look.Dark => 1 - heaters.Lit(look, hypothesis),
-            Look.AnodeRed => Soft(Step(Of(part, hypothesis)?.WattsRatio ?? double.NaN, AnodeRatio, 0.15)),
+            Look.AnodeRed => Soft(SoftStep.At(Of(part, hypothesis)?.WattsRatio ?? double.NaN, AnodeRatio, 0.15)),
             Look.Bulged or Look.Leaking => Bulged(part, hypothesis),
             Look.Fine => 1 - Math.Max(Burnt(part, hypothesis), Bulged(part, hypothesis)),
             Look.Arcing => IsOwn(part, hypothesis) ? 0.5 : Slip,
@@ -82,7 +83,7 @@ internal sealed class LookEvidence(Knowledge knowledge, IReadOnlyList<Reading> l
 
     private double Burnt(string part, int h)
     {
-        var heat = Soft(Step(Of(part, h)?.WattsRatio ?? double.NaN, BurntRatio, 0.4));
+        var heat = Soft(SoftStep.At(Of(part, h)?.WattsRatio ?? double.NaN, BurntRatio, 0.4));
         return IsOwn(part, h) ? Math.Max(heat, IsHard(h) ? 0.45 : 0.3) : heat;
     }
 
@@ -92,8 +93,8 @@ internal sealed class LookEvidence(Knowledge knowledge, IReadOnlyList<Reading> l
         var ratio = now?.WattsRatio ?? double.NaN;
         var rise = now is null || good is null ? double.NaN : now.Watts / Math.Max(good.Watts, 0.05);
         var heat = double.IsNaN(ratio)
-            ? Step(rise, HotRise, 0.5)
-            : Math.Max(Step(ratio, HotRatio, 0.2), ratio > 0.4 ? Step(rise, HotRise, 0.5) : 0);
+            ? SoftStep.At(rise, HotRise, 0.5)
+            : Math.Max(SoftStep.At(ratio, HotRatio, 0.2), ratio > 0.4 ? SoftStep.At(rise, HotRise, 0.5) : 0);
         return IsOwn(part, h) ? Math.Max(Soft(heat), 0.3) : Soft(heat);
     }
 
@@ -103,7 +104,7 @@ internal sealed class LookEvidence(Knowledge knowledge, IReadOnlyList<Reading> l
         {
             return Slip;
         }
-        var strain = Soft(Step(Of(part, h)?.VoltsRatio ?? double.NaN, BulgeRatio, 0.1));
+        var strain = Soft(SoftStep.At(Of(part, h)?.VoltsRatio ?? double.NaN, BulgeRatio, 0.1));
         return IsOwn(part, h) ? Math.Max(strain, 0.5) : strain;
     }
 
@@ -116,7 +117,4 @@ internal sealed class LookEvidence(Knowledge knowledge, IReadOnlyList<Reading> l
     private bool IsHard(int h) => knowledge.Hypotheses[h].Faults[0].Mode is FailureMode.Open or FailureMode.Short;
 
     private static double Soft(double chance) => Slip + (0.92 - Slip) * chance;
-
-    private static double Step(double x, double middle, double width) =>
-        double.IsNaN(x) ? 0 : 1 / (1 + Math.Exp(-(x - middle) / width));
 }

@@ -102,6 +102,7 @@ public sealed class OverloadQuestion(Worlds worlds)
             ];
         }
 
+        // A fuse knows current alone: its own milliwatts grow with the square of it and say nothing more.
         Load Of(string what, string unit, double value, double ratio) =>
             new(what, unit, value, ratio > 0 ? value / ratio : double.NaN, "", stress.Watts, stress.Watts);
         return
@@ -111,7 +112,9 @@ public sealed class OverloadQuestion(Worlds worlds)
                 Of("heat", "W", stress.Watts, stress.WattsRatio),
                 Of("volts", "V", stress.Volts, stress.VoltsRatio),
                 Of("current", "A", stress.AmpsRms, stress.AmpsRatio),
-            }.Where(l => double.IsFinite(l.Value) && l.Value > 0),
+            }
+                .Where(l => part is not FusePart || l.What == "current")
+                .Where(l => double.IsFinite(l.Value) && l.Value > 0),
         ];
     }
 

@@ -14,6 +14,9 @@ internal sealed class StressView(Circuit circuit, WorldState world, double hertz
 
     public double[] Slots => world.Slots;
 
+    /// <summary>Whether a valve is out of its socket, or stands for one that does not draw yet.</summary>
+    public bool IsOut(string designator) => world.Setup.ValvesOut || world.Setup.Pulled.Contains(designator);
+
     public double MeanAcross(int a, int b) => world.MeanAt(a) - world.MeanAt(b);
 
     public double MeanSquareAcross(int a, int b) => MeanSquare([a, b], [1, -1]);

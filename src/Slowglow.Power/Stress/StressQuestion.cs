@@ -64,12 +64,18 @@ public sealed class StressQuestion(Worlds worlds)
     {
         foreach (var row in rows)
         {
-            if (!worst.TryGetValue((row.Part, row.What), out var before) || row.Value > before.Value)
+            if (!worst.TryGetValue((row.Part, row.What), out var before) || IsWorse(row, before))
             {
                 worst[(row.Part, row.What)] = row;
             }
         }
     }
+
+    /// <summary>By its share of the rating, which is not the same in every situation; what has one goes before what has none.</summary>
+    private static bool IsWorse(StressRow row, StressRow before) =>
+        double.IsNaN(row.Ratio) != double.IsNaN(before.Ratio) ? double.IsNaN(before.Ratio)
+        : double.IsNaN(row.Ratio) ? row.Value > before.Value
+        : row.Ratio > before.Ratio;
 
     private IEnumerable<StressRow> Rows(World world, IReadOnlyList<PartStress> stresses, string situation)
     {

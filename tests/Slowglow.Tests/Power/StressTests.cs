@@ -38,6 +38,22 @@ public sealed class StressTests
     }
 
     /// <summary>reference/resistor_derating.csv, within 7 % of the rating: the published points bend a little.</summary>
+    /// <summary>550 V cold, 300 V drawing: Philips, EL84 data sheets, 1953-1955, p6. The 12AX7 sheets at hand (Brimar, Tung-Sol) give 300 V and no cold figure.</summary>
+    [Fact]
+    public void A_valve_that_does_not_draw_is_held_to_the_makers_cold_volts()
+    {
+        var unit = BenchUnit.From(DemoText.Of("kittiwake-15")).Value!;
+        var rows = new StressQuestion(unit.Worlds).Ask(TestContext.Current.CancellationToken);
+        var (output, first) = (
+            rows.Single(r => (r.Part, r.What) == ("V4", "volts")),
+            rows.Single(r => (r.Part, r.What) == ("V1", "volts"))
+        );
+        Assert.Contains(output.Rated, new[] { 300.0, 550.0 });
+        Assert.Equal(output.Situation.Contains("cold", StringComparison.Ordinal) ? 550 : 300, output.Rated, 1e-6);
+        Assert.Equal(300, first.Rated, 1e-6);
+        Assert.DoesNotContain("cold", first.Situation, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Derating_of_resistors()
     {

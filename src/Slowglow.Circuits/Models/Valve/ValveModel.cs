@@ -273,9 +273,11 @@ internal sealed class ValveModel(ValvePart part) : DeviceModel(part, part.Device
             amps = Math.Max(amps, view.ElementRmsAmps(section.Element, 0));
         }
 
-        // A rectifier's anode is at its most negative against the cathode: that is its own rating, not checked here.
+        // A rectifier's anode is at its most negative against the cathode: that is its own rating, not checked here. A valve that does not
+        // draw stands more than one that does: makers give that apart, or not at all.
+        var limitVolts = view.IsOut(Designator) ? "anodeVoltsCold" : "anodeVolts";
         var ratedVolts =
-            Device.Kind == DeviceKind.RectifierValve ? double.NaN : Device.Limits.GetValueOrDefault("anodeVolts", double.NaN);
+            Device.Kind == DeviceKind.RectifierValve ? double.NaN : Device.Limits.GetValueOrDefault(limitVolts, double.NaN);
         return Sections.Count == 0 ? null : new PartStress(Designator, watts, worst, volts, volts / ratedVolts, amps, double.NaN);
     }
 }

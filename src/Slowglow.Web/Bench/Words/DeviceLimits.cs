@@ -16,7 +16,9 @@ public static class DeviceLimits
     private static readonly (string Limit, string Words, string Unit)[] Known =
     [
         ("anodeVolts", "anode", "V"),
+        ("anodeVoltsCold", "anode not drawing", "V"),
         ("screenVolts", "screen", "V"),
+        ("screenVoltsCold", "screen not drawing", "V"),
         ("volts", "", "V"),
         ("inputVolts", "input", "V"),
         ("inverseVolts", "backwards", "V"),

@@ -84,7 +84,7 @@ internal static class Stories
             var before = hidden.Readings.Count;
             hidden.Measure(next.Probe, next.Setup);
             result = Diagnose(unit, hidden);
-            var said = hidden.Readings.Count > before ? result.Readings[^1].ToString() : "does not come to rest";
+            var said = hidden.Readings.Count > before ? Said(result.Readings[^1]) : "does not come to rest";
             text.WriteLine(
                 string.Create(CultureInfo.InvariantCulture, $"{n}. {next.Why} ({next.Risk}, {next.Minutes:0.#} min)  ")
             );

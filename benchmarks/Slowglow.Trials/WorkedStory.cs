@@ -30,6 +30,6 @@ internal sealed record WorkedStory(string Title, string Sheet, string Fault, str
             "harsh at low level, crossover distortion"
         ),
         new("A wiper off its track", Combo, "VR3 wiper", "first channel silent, second channel fine"),
-        new("A regulator that is starved", "saltmarsh-lm2/sheet.yaml", "C1 dried", "hums, both channels"),
+        new("A regulator that is starved", "saltmarsh-lm2/sheet.yaml", "C1 dried out, 12", "hums, both channels"),
     ];
 }

@@ -25,6 +25,17 @@ public static class QuoteAdvice
                     + "it may not be worth repairing, and the customer ought to hear that.";
             }
         }
+
+        if (quote.Options.FirstOrDefault()?.Priced.Total.Currency is { } currency)
+        {
+            foreach (var (what, other) in new[] { ("limit", limit), ("worth", worth) })
+            {
+                if (other is not null && other.Currency != currency)
+                {
+                    yield return $"The {what} of {other} is in another currency than this quote ({currency}): compare them yourself.";
+                }
+            }
+        }
     }
 
     /// <summary>True when the total is above the limit; never across currencies.</summary>

@@ -28,6 +28,15 @@ public sealed class QuoteAdviceTests
         Assert.All(said, s => Assert.StartsWith("\"rewind\" comes to 357.00 EUR", s, StringComparison.Ordinal));
     }
 
+    /// <summary>178.50 EUR is above 140 GBP at any rate of late, but the program knows none: it has to say so rather than nothing.</summary>
+    [Fact]
+    public void A_limit_in_another_currency_is_handed_back_to_be_compared_by_hand()
+    {
+        var said = Assert.Single(QuoteAdvice.On(Quote, new Amount(140, "GBP"), null, 60));
+        Assert.Contains("140.00 GBP", said, StringComparison.Ordinal);
+        Assert.Contains("compare them yourself", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Nothing_is_said_without_limit_and_worth() => Assert.Empty(QuoteAdvice.On(Quote, null, null, 60));
 

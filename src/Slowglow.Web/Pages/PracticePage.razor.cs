@@ -52,7 +52,7 @@ public sealed partial class PracticePage : IDisposable
     {
         if (units.Count == 0)
         {
-            units = [.. (await ListJobs.RunAsync()).DistinctBy(j => j.Unit)];
+            units = await ListJobs.DrawnAsync();
             job = units.FirstOrDefault()?.Number ?? 0;
         }
 

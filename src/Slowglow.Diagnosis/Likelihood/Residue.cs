@@ -17,6 +17,10 @@ internal static class Residue
     private const double AcShare = 0.02;
     private const double MostAcVolts = 0.5;
 
+    /// <summary>Test signal past a stage that passes none: what wiring, supply and the capacitances of a dead device couple across (54 dB down).</summary>
+    private const double LevelShare = 0.002;
+    private const double MostLevelVolts = 0.02;
+
     /// <summary>Variance on the probe's scale, beside meter and model, at a predicted value in base units.</summary>
     public static double Variance(Probe probe, double value, double healthy)
     {
@@ -29,6 +33,7 @@ internal static class Residue
         {
             ProbeKind.Dc => Math.Min(DcShare * Math.Abs(healthy), MostDcVolts),
             ProbeKind.Ac when !probe.SaidAsRipple => Widened(probe, size, Math.Min(AcShare * Math.Abs(healthy), MostAcVolts)),
+            ProbeKind.Level => Widened(probe, size, Math.Min(LevelShare * Math.Abs(healthy), MostLevelVolts)),
             _ => 0,
         };
         return width * width;

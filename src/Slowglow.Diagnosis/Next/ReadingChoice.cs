@@ -12,8 +12,8 @@ namespace Slowglow.Diagnosis.Next;
 /// <summary>Chooses the readings that tell most about which part to replace for their minutes and risk.</summary>
 internal sealed class ReadingChoice
 {
-    private const double Settled = 0.95;
-    private const double LeastBits = 0.05;
+    private const double Settled = 0.98;
+    private const double LeastBits = 0.03;
     private const int Shown = 5;
 
     /// <summary>Where the first reading alone promises less than this share of what is open, the one after it is looked at too.</summary>

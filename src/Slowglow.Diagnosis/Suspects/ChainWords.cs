@@ -36,13 +36,20 @@ internal sealed class ChainWords(Knowledge knowledge, CancellationToken cancel)
         int[] rails = [.. dc.Where(p => !near.Contains(p) && IsRail(p)).Take(MostPoints)];
         int[] stages = [.. dc.Where(p => !near.Contains(p) && !rails.Contains(p)).Take(MostPoints)];
         string[] parts = [.. Together(near, hypothesis), .. Rails(rails, hypothesis), .. Together(stages, hypothesis)];
-        yield return parts.Length > 0
-            ? $"{Head(story)}: {string.Join("; ", parts)}."
-            : $"{Head(story)}: no DC point that can be reached moves by more than {Engineering.Format(100 * Share, "%", 2)}.";
+        yield return $"{Head(story)}: {(parts.Length > 0 ? string.Join("; ", parts) : Little(hypothesis))}.";
         foreach (var sentence in new ChannelChain(knowledge, block, cancel).Of(hypothesis, own))
         {
             yield return sentence;
         }
+    }
+
+    /// <summary>Nothing leaves the band of healthy units: what moves within it is named all the same.</summary>
+    private string Little(int h)
+    {
+        int[] within = [.. Moved(h, ProbeKind.Dc, 0).Take(MostPoints)];
+        return within.Length == 0
+            ? $"no DC point that can be reached moves by more than {Engineering.Format(100 * Share, "%", 2)}"
+            : $"{string.Join(", ", Together(within, h))}, no further than healthy units differ";
     }
 
     private static string Head(Hypothesis story) =>
@@ -85,7 +92,7 @@ internal sealed class ChainWords(Knowledge knowledge, CancellationToken cancel)
         : "falls to";
 
     /// <summary>Points off the healthy figure, the farthest first in its own terms.</summary>
-    private IEnumerable<int> Moved(int h, ProbeKind kind)
+    private IEnumerable<int> Moved(int h, ProbeKind kind, double widths = Widths)
     {
         var moved = new List<(int Point, double By)>();
         for (var p = 0; p < block.Probes.Count; p++)
@@ -101,7 +108,7 @@ internal sealed class ChainWords(Knowledge knowledge, CancellationToken cancel)
                 continue;
             }
             var off = Math.Abs(now.Mean - good.Mean);
-            if (off > Widths * good.Sd && off > LeastVolts && off > Share * Math.Abs(good.Mean))
+            if (off > widths * good.Sd && off > LeastVolts && off > Share * Math.Abs(good.Mean))
             {
                 moved.Add((p, off / good.Sd));
             }

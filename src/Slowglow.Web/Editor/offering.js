@@ -74,8 +74,10 @@ export class Offering {
     if (!end || (word.length === 0 && !context.explicit && !/(->\s+|=)$/.test(before))) {
       return null;
     }
-    const { nets, parts } = this.remarks.read;
+    const { nets } = this.remarks.read;
     const others = context.state.sliceDoc(0, line.from) + context.state.sliceDoc(line.to);
+    // What was read may be older than what stands here: a part whose line is gone is none to go to.
+    const parts = this.remarks.read.parts.filter((p) => new RegExp(`^\\s+${p.name}\\s*:`, "m").test(others));
     const all = [...new Set(["GND", ...nets, ...namesIn(others)])].map((n) => ({
       label: n,
       apply: (view, c, from, to) => this.arrow.end(view, from, to, n),

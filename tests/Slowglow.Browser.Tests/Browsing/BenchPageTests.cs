@@ -83,7 +83,8 @@ public sealed class BenchPageTests(Chromium chromium)
         await using var someone = await chromium.SomeoneAsync();
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
-        await person.Point(Combo.Anode).First.GetByRole(AriaRole.Button).ClickAsync();
+        // With the anode's reading withdrawn the case is open again, and weighed anew.
+        await person.WeighedAnewAsync(() => person.Point(Combo.Anode).First.GetByRole(AriaRole.Button).ClickAsync());
         var next = person.Page.Locator(".nexts > .next").First;
         await Expect(next).ToBeVisibleAsync(new() { Timeout = 60_000 });
         var where = await next.GetAttributeAsync("data-where");
@@ -91,8 +92,7 @@ public sealed class BenchPageTests(Chromium chromium)
         await next.GetByRole(AriaRole.Button, new() { NameRegex = new("Take it") }).ClickAsync();
 
         await Expect(person.Line).ToBeFocusedAsync();
-        var text = await person.Line.InputValueAsync();
-        Assert.StartsWith($"{where} = ", text, StringComparison.Ordinal);
+        await Expect(person.Line).ToHaveValueAsync(new System.Text.RegularExpressions.Regex($"^{where} = "));
         Assert.Equal($"{where} = ".Length, await person.Line.EvaluateAsync<int>("i => i.selectionStart"));
     }
 

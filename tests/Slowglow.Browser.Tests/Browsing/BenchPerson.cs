@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Microsoft.Playwright;
 
 namespace Slowglow.Browser.Tests.Browsing;
@@ -42,6 +43,23 @@ internal sealed class BenchPerson(IPage page)
         await Assertions
             .Expect(page.Locator(".workstrip"))
             .ToContainTextAsync("Weighed", new() { Timeout = SolvingMilliseconds });
+    }
+
+    /// <summary>Does something that changes the evidence, and waits until the suspects have been weighed with it.</summary>
+    /// <returns>Milliseconds from what is done to the suspects on the page.</returns>
+    public async Task<double> WeighedAnewAsync(Func<Task> what)
+    {
+        var before = await page.Locator("[data-weighed]").GetAttributeAsync("data-weighed");
+        var clock = Stopwatch.StartNew();
+        await what();
+        await page.WaitForFunctionAsync(
+            "before => { const e = document.querySelector('[data-weighed]'); return e && e.dataset.weighed !== before; }",
+            before,
+            new() { Timeout = SolvingMilliseconds, PollingInterval = 10 }
+        );
+        var took = clock.Elapsed.TotalMilliseconds;
+        await SettledAsync();
+        return took;
     }
 
     public async Task TypeAsync(string line)

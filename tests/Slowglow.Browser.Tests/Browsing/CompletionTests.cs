@@ -108,8 +108,18 @@ public sealed class CompletionTests(Chromium chromium)
         var person = await SheetPerson.AtAsync(someone, bench.Url);
         await person.Text.ClickAsync();
         await person.Page.Keyboard.PressAsync("Control+a");
-        await person.Page.Keyboard.InsertTextAsync(Begun);
-        await person.Page.Keyboard.TypeAsync("  ");
+        // Nobody types on before the sheet put in has been read: what is offered comes from that.
+        await person.Page.RunAndWaitForResponseAsync(
+            async () =>
+            {
+                await person.Page.Keyboard.InsertTextAsync(Begun);
+                await person.Page.Keyboard.TypeAsync("  ");
+            },
+            r =>
+                r.Url.EndsWith("/read", StringComparison.Ordinal)
+                && r.Request.PostData is { } sent
+                && sent.EndsWith("  \"}", StringComparison.Ordinal)
+        );
         return (person.Page, person.Text);
     }
 

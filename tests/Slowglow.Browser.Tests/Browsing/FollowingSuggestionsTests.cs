@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
@@ -18,7 +17,6 @@ public sealed class FollowingSuggestionsTests(Chromium chromium)
 {
     private const int MostReadings = 12;
     private const double Certain = 0.9;
-    private const int SolvingMilliseconds = 120_000;
 
     [Theory]
     [InlineData("Kittiwake", "R10 x5", false, "R10")]
@@ -59,21 +57,8 @@ public sealed class FollowingSuggestionsTests(Chromium chromium)
         await person.Page.Keyboard.TypeAsync(
             shown is not { Said: MeterSaid.Value } ? "OL" : shown.Value.ToString("0.########", CultureInfo.InvariantCulture)
         );
-        var before = await WeighedAsync(person);
-        var clock = Stopwatch.StartNew();
-        await person.Page.Keyboard.PressAsync("Enter");
-        await person.Page.WaitForFunctionAsync(
-            "before => { const e = document.querySelector('[data-weighed]'); return e && e.dataset.weighed !== before; }",
-            before,
-            new() { Timeout = SolvingMilliseconds, PollingInterval = 10 }
-        );
-        var took = clock.Elapsed.TotalMilliseconds;
-        await person.SettledAsync();
-        return took;
+        return await person.WeighedAnewAsync(() => person.Page.Keyboard.PressAsync("Enter"));
     }
-
-    private static async Task<string?> WeighedAsync(BenchPerson person) =>
-        await person.Page.Locator("[data-weighed]").GetAttributeAsync("data-weighed");
 
     private static DiagnosisResult Diagnosis(JobDesk desk) => desk.Picture!.Diagnosis!.Value;
 

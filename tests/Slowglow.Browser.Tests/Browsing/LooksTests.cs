@@ -3,26 +3,27 @@ using Microsoft.Playwright;
 
 namespace Slowglow.Browser.Tests.Browsing;
 
-public sealed class LooksTests(Chromium chromium)
+/// <summary>Pages as they look, on a bench that nothing is changed on.</summary>
+public sealed class LooksTests(Chromium chromium, OneBench bench) : IClassFixture<OneBench>
 {
+    private const int Laptop = 1440;
+    private const int Tablet = 820;
     private static readonly string Pictures = Path.Combine(AppContext.BaseDirectory, "pictures");
 
-    [Theory]
-    [InlineData(1440, ColorScheme.Light)]
-    [InlineData(1440, ColorScheme.Dark)]
-    [InlineData(820, ColorScheme.Light)]
-    [InlineData(820, ColorScheme.Dark)]
-    public async Task Pages_fit_their_width_in_both_colour_schemes(int width, ColorScheme scheme)
+    private static (int Width, ColorScheme Scheme)[] Ways =>
+        [(Laptop, ColorScheme.Light), (Laptop, ColorScheme.Dark), (Tablet, ColorScheme.Dark), (Tablet, ColorScheme.Light)];
+
+    [Fact]
+    public async Task Pages_fit_their_width_in_both_colour_schemes()
     {
-        await using var bench = await BenchUnderTest.StartAsync();
-        await using var someone = await chromium.SomeoneAsync(width, scheme);
+        await using var someone = await chromium.SomeoneAsync();
         var person = await BenchPerson.AtAsync(someone, bench.Url);
         await person.SettledAsync();
-        await LookAsync(person, $"bench-{width}-{scheme}");
+        await LookEveryWayAsync(person.Page, "bench");
         foreach (var page in new[] { "jobs", "settings", "board", "stock", "book-in", "looking-back", "sums", "job/1001/papers" })
         {
             await person.GoAsync($"{bench.Url}/{page}");
-            await LookAsync(person, $"{page.Replace('/', '-')}-{width}-{scheme}");
+            await LookEveryWayAsync(person.Page, page.Replace('/', '-'));
         }
     }
 
@@ -43,7 +44,6 @@ public sealed class LooksTests(Chromium chromium)
     [InlineData("/no-such-page", ColorScheme.Light)]
     public async Task Page_is_free_of_accessibility_faults(string path, ColorScheme scheme)
     {
-        await using var bench = await BenchUnderTest.StartAsync();
         await using var someone = await chromium.SomeoneAsync(scheme: scheme);
         var person = await BenchPerson.AtAsync(someone, bench.Url + path);
         if (path.Length == 0)
@@ -53,17 +53,12 @@ public sealed class LooksTests(Chromium chromium)
             await Assertions.Expect(person.Said).ToContainTextAsync("Wrong");
         }
 
-        var found = await person.Page.RunAxe();
-
-        Assert.Empty(
-            found.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(4).Select(n => n.Html))}")
-        );
+        await AskAxeAsync(person.Page, path);
     }
 
     [Fact]
     public async Task Nothing_is_fetched_from_outside()
     {
-        await using var bench = await BenchUnderTest.StartAsync();
         await using var someone = await chromium.SomeoneAsync();
         List<string> asked = [];
         List<string> refused = [];
@@ -77,12 +72,38 @@ public sealed class LooksTests(Chromium chromium)
         Assert.Empty(refused);
     }
 
-    internal static async Task LookAsync(BenchPerson person, string name)
+    internal static Task LookAsync(BenchPerson person, string name) => LookAsync(person.Page, name);
+
+    /// <summary>Laptop and tablet, light and dark; accessibility, when asked, once in each scheme and at each width.</summary>
+    internal static async Task LookEveryWayAsync(IPage page, string name, bool isAxeAsked = false)
     {
-        await person.Page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, name + ".png"), FullPage = true });
-        var over = await person.Page.EvaluateAsync<int>(
+        foreach (var (width, scheme) in Ways)
+        {
+            await page.SetViewportSizeAsync(width, 900);
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            var way = $"{name}-{width}-{scheme}";
+            await LookAsync(page, way);
+            if (isAxeAsked && (width == Laptop) == (scheme == ColorScheme.Light))
+            {
+                await AskAxeAsync(page, way);
+            }
+        }
+    }
+
+    private static async Task LookAsync(IPage page, string name)
+    {
+        await page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, name + ".png"), FullPage = true });
+        var over = await page.EvaluateAsync<int>(
             "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
         );
         Assert.True(over <= 0, $"{name} is {over} pixels wider than the screen");
+    }
+
+    private static async Task AskAxeAsync(IPage page, string name)
+    {
+        var found = await page.RunAxe();
+        Assert.Empty(
+            found.Violations.Select(v => $"{name}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(4).Select(n => n.Html))}")
+        );
     }
 }

@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace Slowglow.Browser.Tests.Browsing;
@@ -16,31 +15,16 @@ public sealed class SupplyLooksTests(Chromium chromium)
         "offers",
     ];
 
-    [Theory]
-    [InlineData(1440, ColorScheme.Light)]
-    [InlineData(1440, ColorScheme.Dark)]
-    [InlineData(820, ColorScheme.Light)]
-    [InlineData(820, ColorScheme.Dark)]
-    public async Task Pages_fit_their_width_and_are_free_of_accessibility_faults(int width, ColorScheme scheme)
+    [Fact]
+    public async Task Pages_fit_their_width_and_are_free_of_accessibility_faults()
     {
         await using var bench = await BenchUnderTest.StartAsync();
-        await using var someone = await chromium.SomeoneAsync(width, scheme);
+        await using var someone = await chromium.SomeoneAsync();
         var person = await SupplyPerson.AtAsync(someone, bench.Url, All[0]);
         foreach (var page in All)
         {
             await person.GoAsync(page);
-            var name = $"{page.Split('?')[0]}-{width}-{scheme}";
-            await person.Page.ScreenshotAsync(new() { Path = Path.Combine(Pictures, name + ".png"), FullPage = true });
-            var over = await person.Page.EvaluateAsync<int>(
-                "() => document.documentElement.scrollWidth - document.documentElement.clientWidth"
-            );
-            Assert.True(over <= 0, $"{name} is {over} pixels wider than the screen");
-            var found = await person.Page.RunAxe();
-            Assert.Empty(
-                found.Violations.Select(v =>
-                    $"{name}: {v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Take(4).Select(n => n.Html))}"
-                )
-            );
+            await LooksTests.LookEveryWayAsync(person.Page, page.Split('?')[0], isAxeAsked: true);
         }
     }
 

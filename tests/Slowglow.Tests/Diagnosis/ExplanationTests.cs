@@ -1,3 +1,4 @@
+using System.Globalization;
 using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
 using Xunit;
@@ -49,9 +50,37 @@ public sealed class ExplanationTests
         Assert.DoesNotContain(said, s => s.Contains(" pV") || s.Contains(" nV") || s.Contains(" µV"));
     }
 
-    private static DiagnosisResult Demo(string folder)
+    /// <summary>Readings of a solved unit whose V4 is dead: two valves on one cathode resistor, so that its volts fall by less than valves differ.</summary>
+    [Fact]
+    public void What_moves_within_the_band_of_healthy_units_is_named_all_the_same()
     {
-        var readings = File.ReadAllText(DemoUnits.PathOf(folder, "readings.yaml"));
-        return new DiagnoseUnit(DemoUnits.Of(folder)).Run(new() { ReadingsText = readings }).Result!;
+        var v4 = Diagnose(
+            "kittiwake-15",
+            "complaint: rough and quiet\nsetups:\n  driven: { mains: 230 V, channel: second }\nreadings:\n  - V4.9 = 72.7 mV 1kHz\n"
+        )
+            .Suspects.Single(s => s.Part == "V4");
+
+        Assert.Contains("V4 dead: ", v4.Explains[0], StringComparison.Ordinal);
+        Assert.Contains("falls to", v4.Explains[0], StringComparison.Ordinal);
+        Assert.EndsWith("no further than healthy units differ.", v4.Explains[0], StringComparison.Ordinal);
     }
+
+    /// <summary>Readings of a solved unit whose U3 holds its output high: the millivolts that pass a dead stage are no figure to decide by.</summary>
+    [Fact]
+    public void A_stuck_op_amp_leads_before_a_part_that_hardly_ever_fails_so()
+    {
+        var suspects = Diagnose(
+            "saltmarsh-lm2",
+            "complaint: silent\nsetups:\n  bench: { mains: 230 V }\nreadings:\n  - RET = -14.3 mV\n  - HOT = 1.23 V\n  - U5.3 = 900 uV 1kHz\n  - SEND = 2 mV 1kHz\n  - U3.7 = 1.9 mV 1kHz\n"
+        ).Suspects;
+
+        Assert.Equal("U3", suspects[0].Part);
+        Assert.True(suspects[0].Probability > 0.5, suspects[0].Probability.ToString(CultureInfo.InvariantCulture));
+    }
+
+    private static DiagnosisResult Demo(string folder) =>
+        Diagnose(folder, File.ReadAllText(DemoUnits.PathOf(folder, "readings.yaml")));
+
+    private static DiagnosisResult Diagnose(string folder, string readings) =>
+        new DiagnoseUnit(DemoUnits.Of(folder)).Run(new() { ReadingsText = readings }).Result!;
 }

@@ -52,6 +52,21 @@ public sealed class LikelihoodTests
         Assert.Equal(value, scale.From(scale.To(value)), 9);
     }
 
+    /// <summary>A stage that passes none: what wiring couples across is of the order of the prediction itself. A stage that passes some is judged as ever.</summary>
+    [Theory]
+    [InlineData(1.7e-3, 0.9e-3, true)]
+    [InlineData(1.7e-3, 20e-3, false)]
+    [InlineData(200e-3, 100e-3, false)]
+    public void Millivolts_past_a_dead_stage_decide_little(double predicted, double read, bool isNear)
+    {
+        var probe = Volts with { Kind = ProbeKind.Level };
+        var variance = ErrorModel.Variance(probe, MeterClass.Handheld, predicted) + Residue.Variance(probe, predicted, 2);
+
+        var away = Math.Abs(Scale.Of(probe).To(read) - Scale.Of(probe).To(predicted)) / Math.Sqrt(variance);
+
+        Assert.Equal(isNear, away < 1);
+    }
+
     [Fact]
     public void The_broad_prediction_is_a_distribution()
     {

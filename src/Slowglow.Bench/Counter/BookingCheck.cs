@@ -10,6 +10,7 @@ internal static class BookingCheck
     private const int LongestComplaint = 4000;
     private const int LongestNote = 1000;
     private const int LongestName = 200;
+    private const decimal MostMoney = 10_000_000;
 
     public static IReadOnlyList<Objection> Look(Booking booking, ShopRules rules, DateOnly today) =>
         [.. Whose(booking), .. What(booking), .. Words(booking), .. Money(booking, rules), .. Day(booking, today)];
@@ -91,7 +92,10 @@ internal static class BookingCheck
         };
         foreach (var (amount, what) in amounts)
         {
-            if (amount is not null && (amount.Figure < 0 || amount.Currency != rules.Currency || amount.Rounded() != amount))
+            if (
+                amount is not null
+                && (amount.Figure is < 0 or > MostMoney || amount.Currency != rules.Currency || amount.Rounded() != amount)
+            )
             {
                 yield return new($"{amount.Figure} will not do for {what}.", $"0 or more {rules.Currency}, in whole coins.");
             }

@@ -21,8 +21,7 @@ public sealed class EnterOnTimeline(JobLedger ledger)
             {
                 var made = entry();
                 made.Place(jobNumber, 0, default, by);
-                var wrong = EntryRules.Look(made, job.Dealings, job.Rules, job.Today);
-                return Task.FromResult(wrong.Count > 0 ? Draft.Refused(wrong) : new Draft(made, []));
+                return Task.FromResult(job.Ask(made));
             },
             cancel
         );

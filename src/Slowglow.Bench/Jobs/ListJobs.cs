@@ -10,25 +10,30 @@ public sealed class ListJobs(IDbContextFactory<ShopDatabase> shop)
     public const int Most = 200;
 
     /// <summary>The newest jobs, lowest number first.</summary>
-    public async Task<IReadOnlyList<JobLine>> RunAsync(CancellationToken cancel = default)
-    {
-        await using var database = await shop.CreateDbContextAsync(cancel);
-        var cards = await database.Board.AsNoTracking().OrderByDescending(c => c.JobNumber).Take(Most).ToListAsync(cancel);
-        return [.. cards.OrderBy(c => c.JobNumber).Select(Line)];
-    }
+    public Task<IReadOnlyList<JobLine>> RunAsync(CancellationToken cancel = default) => NewestAsync((_, cards) => cards, cancel);
 
     /// <summary>One job, the lowest, of each unit that has a sheet: those that can be practised on. Lowest number first.</summary>
-    public async Task<IReadOnlyList<JobLine>> DrawnAsync(CancellationToken cancel = default)
+    public async Task<IReadOnlyList<JobLine>> DrawnAsync(CancellationToken cancel = default) =>
+        [
+            .. (
+                await NewestAsync(
+                    (database, cards) => cards.Where(c => database.Jobs.Any(j => j.Number == c.JobNumber && j.Sheet != null)),
+                    cancel
+                )
+            ).DistinctBy(l => l.Unit),
+        ];
+
+    private async Task<IReadOnlyList<JobLine>> NewestAsync(
+        Func<ShopDatabase, IQueryable<BoardCard>, IQueryable<BoardCard>> of,
+        CancellationToken cancel
+    )
     {
         await using var database = await shop.CreateDbContextAsync(cancel);
-        var drawn = database.Jobs.Where(j => j.Sheet != null).Select(j => j.Number);
-        var cards = await database
-            .Board.AsNoTracking()
-            .Where(c => drawn.Contains(c.JobNumber))
+        var cards = await of(database, database.Board.AsNoTracking())
             .OrderByDescending(c => c.JobNumber)
             .Take(Most)
             .ToListAsync(cancel);
-        return [.. cards.OrderBy(c => c.JobNumber).Select(Line).DistinctBy(l => l.Unit)];
+        return [.. cards.OrderBy(c => c.JobNumber).Select(Line)];
     }
 
     private static JobLine Line(BoardCard card) =>

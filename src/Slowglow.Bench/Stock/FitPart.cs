@@ -15,15 +15,13 @@ public sealed class FitPart(JobLedger ledger)
         FittedPart part,
         string? by = null,
         CancellationToken cancel = default
-    ) => ledger.WriteAsync(jobNumber, by, job => DraftAsync(job, part), cancel);
-
-    private static async Task<Draft> DraftAsync(JobAtHand job, FittedPart part)
-    {
-        var bin = part.Stock ?? await BinAsync(job, part);
-        var entry = new PartFitted { What = part with { Stock = bin } };
-        var wrong = EntryRules.Look(entry, job.Dealings, job.Rules, job.Today);
-        return wrong.Count > 0 ? Draft.Refused(wrong) : new(entry, []);
-    }
+    ) =>
+        ledger.WriteAsync(
+            jobNumber,
+            by,
+            async job => job.Ask(new PartFitted { What = part with { Stock = part.Stock ?? await BinAsync(job, part) } }),
+            cancel
+        );
 
     /// <summary>Null when none of it came through a bin for this job, or all that came is fitted already.</summary>
     private static async Task<int?> BinAsync(JobAtHand job, FittedPart part)

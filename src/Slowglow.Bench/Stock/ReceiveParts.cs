@@ -20,14 +20,13 @@ public sealed class ReceiveParts(JobLedger ledger)
         IReadOnlyList<int> pieces,
         string? by = null,
         CancellationToken cancel = default
-    ) => ledger.WriteAsync(jobNumber, by, job => DraftAsync(job, order, pieces), cancel);
-
-    private static async Task<Draft> DraftAsync(JobAtHand job, int order, IReadOnlyList<int> pieces)
-    {
-        var entry = new PartsArrived { What = new(order, pieces, await BinsAsync(job, order)) };
-        var wrong = EntryRules.Look(entry, job.Dealings, job.Rules, job.Today);
-        return wrong.Count > 0 ? Draft.Refused(wrong) : new(entry, []);
-    }
+    ) =>
+        ledger.WriteAsync(
+            jobNumber,
+            by,
+            async job => job.Ask(new PartsArrived { What = new(order, pieces, await BinsAsync(job, order)) }),
+            cancel
+        );
 
     /// <summary>The bin of each line; null where the shop has none, or when there is none for any of them.</summary>
     private static async Task<IReadOnlyList<int?>?> BinsAsync(JobAtHand job, int order)

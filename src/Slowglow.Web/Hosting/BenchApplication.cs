@@ -110,6 +110,7 @@ internal static class BenchApplication
         services.AddSingleton<BookIn>();
         services.AddSingleton<SearchBook>();
         services.AddSingleton<ReadBoard>();
+        services.AddSingleton<ReadReminders>();
         services.AddSingleton<ReadCustomer>();
         services.AddSingleton<ReadJobFile>();
         services.AddSingleton<GiveQuote>();

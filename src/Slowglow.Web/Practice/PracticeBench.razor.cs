@@ -68,6 +68,4 @@ public sealed partial class PracticeBench
         Round.GiveUp();
         await Ended.InvokeAsync();
     }
-
-    private static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

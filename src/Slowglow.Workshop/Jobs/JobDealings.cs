@@ -114,7 +114,8 @@ public sealed class JobDealings
     private OpenOrder Order(PartsOrdered ordered)
     {
         var came = new int[ordered.What.Lines.Count];
-        foreach (var arrived in entries.OfType<PartsArrived>().Where(a => a.What.Order == ordered.Sequence))
+        var deliveries = entries.OfType<PartsArrived>().Where(a => a.What.Order == ordered.Sequence).ToList();
+        foreach (var arrived in deliveries)
         {
             for (var i = 0; i < Math.Min(came.Length, arrived.What.Pieces.Count); i++)
             {
@@ -122,13 +123,18 @@ public sealed class JobDealings
             }
         }
 
-        var chases = entries.OfType<OrderChased>().Where(c => c.What.Order == ordered.Sequence).Select(c => c.What).ToList();
+        var calls = entries.OfType<OrderChased>().Where(c => c.What.Order == ordered.Sequence).ToList();
+        var chases = calls.ConvertAll(c => c.What);
         return new(
             ordered.Sequence,
             ordered.What,
             came,
             chases.LastOrDefault(c => c.Promised is not null)?.Promised ?? ordered.What.Promised,
-            chases.LastOrDefault(c => c.Tracking.Length > 0)?.Tracking ?? ordered.What.Tracking
+            chases.LastOrDefault(c => c.Tracking.Length > 0)?.Tracking ?? ordered.What.Tracking,
+            new TimelineEntry[] { ordered }
+                .Concat(calls)
+                .Concat(deliveries)
+                .Max(e => e.At)
         );
     }
 }

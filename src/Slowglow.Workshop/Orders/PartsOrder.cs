@@ -18,6 +18,8 @@ public sealed record PartsOrder(
     bool Blocks
 )
 {
+    internal const decimal MostPrice = 10_000_000;
+
     /// <summary>Goods and freight, in the order's currency.</summary>
     public Amount Total => new Amount(Lines.Sum(l => l.Quantity * l.UnitPrice) + Freight, Currency).Rounded();
 
@@ -54,14 +56,19 @@ public sealed record PartsOrder(
             );
         }
 
-        if (Freight < 0 || Lines.Any(l => l.UnitPrice < 0))
+        if (Freight is < 0 or > MostPrice)
         {
-            yield return new("A price or the freight is below 0.", "0 or more.");
+            yield return new("The freight is below 0, or beyond reason.", "0 or more, in the currency of the order.");
         }
 
-        if (Lines.Count == 0 || Lines.Any(l => l.Quantity <= 0 || string.IsNullOrWhiteSpace(l.Part)))
+        if (Lines.Count == 0)
         {
-            yield return new("A line has no part or no quantity.", "What was ordered, and how many pieces.");
+            yield return new("There is nothing on the order.", "What was ordered, and how many pieces.");
+        }
+
+        foreach (var objection in Lines.SelectMany(l => l.Look()))
+        {
+            yield return objection;
         }
     }
 }

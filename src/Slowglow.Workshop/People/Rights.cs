@@ -21,7 +21,6 @@ public static class Rights
             PaperIssued { What.Kind: PaperKind.CreditNote } or MoneyReturned => Right.GiveMoneyBack,
             PaperIssued => Right.IssueInvoices,
             MoneyTaken => Right.TakeMoney,
-            EntryStruck => null,
             _ => null,
         };
 

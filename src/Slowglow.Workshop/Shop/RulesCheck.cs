@@ -7,8 +7,19 @@ namespace Slowglow.Workshop.Shop;
 /// <summary>Looks the shop's rules over before they hold.</summary>
 public static class RulesCheck
 {
+    /// <summary>Days: ten years.</summary>
+    private const int LongestWait = 3650;
+    private const int MostReminders = 12;
+
     public static IReadOnlyList<Objection> Look(ShopRules rules) =>
         [.. Papers(rules), .. Figures(rules), .. Waiting(rules), .. PeopleCheck.Look(rules.People)];
+
+    private static bool Rise<T>(IEnumerable<T> figures)
+        where T : IComparable<T>
+    {
+        var all = figures.ToList();
+        return all.Zip(all.Skip(1)).All(p => p.First.CompareTo(p.Second) < 0);
+    }
 
     private static IEnumerable<Objection> Papers(ShopRules rules)
     {
@@ -72,10 +83,17 @@ public static class RulesCheck
             rules.BenchFee < 0
             || rules.Markup.Least < 0
             || rules.Markup.Steps.Any(s => s.Percent < 0)
+            || rules.Markup.RoundUpTo < 0
             || rules.Storage.PerDay < 0
+            || rules.Storage.Most < 0
         )
         {
             yield return new("A fee or a mark-up is below 0.", "0 or more");
+        }
+
+        if (!Rise(rules.Markup.Steps.Select(s => s.UpTo ?? decimal.MaxValue)))
+        {
+            yield return new("The steps of the mark-up do not rise.", "10 100, then 50 50, then: above 25");
         }
     }
 
@@ -86,6 +104,20 @@ public static class RulesCheck
             yield return new(
                 "The share of the worth, or the days of a quote or an invoice, cannot be.",
                 "60 %, 30 days, 14 days"
+            );
+        }
+
+        if (
+            rules.Storage.FreeDays is < 0 or > LongestWait
+            || rules.ChaseDays is < 0 or > LongestWait
+            || rules.Storage.RemindAfter.Count > MostReminders
+            || rules.Storage.RemindAfter.Any(d => d is < 1 or > LongestWait)
+            || !Rise(rules.Storage.RemindAfter)
+        )
+        {
+            yield return new(
+                $"Reminders and storage go by days from 1 to {LongestWait}, reminders each later than the one before, {MostReminders} at most.",
+                "14 30 60; free for 30; a supplier asked again after 7, or 0 for never"
             );
         }
 

@@ -19,6 +19,7 @@ namespace Slowglow.Workshop.Shop;
 /// <param name="AreExamples">True until the owner has set figures of their own: papers then say so.</param>
 /// <param name="LabelAddress">Where the page is reached from, for the code on labels: "http://bench.lan:5080"; empty = the address that the label was asked for at.</param>
 /// <param name="Format">How days and figures are written on papers; null = the usual way.</param>
+/// <param name="ChaseDays">A supplier whose day is past, or who named none, is asked again after so many days without a word; 0 = never.</param>
 /// <param name="MainsVolts">What units here are strapped for, as a rule: volts, 90 to 260.</param>
 public sealed record ShopRules(
     Party Party,
@@ -42,7 +43,8 @@ public sealed record ShopRules(
     bool AreExamples,
     string LabelAddress = "",
     PaperFormat? Format = null,
-    double MainsVolts = 230
+    double MainsVolts = 230,
+    int ChaseDays = 7
 )
 {
     public string Currency => Pricing.Currency;

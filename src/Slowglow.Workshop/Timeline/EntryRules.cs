@@ -12,6 +12,7 @@ public static class EntryRules
     private const int LongestName = 200;
     private const int MostMinutes = 24 * 60;
     private const int MostPhotos = 8;
+    private const decimal MostMoney = 10_000_000;
 
     /// <summary>What keeps the entry from standing in that timeline; empty when nothing does.</summary>
     public static IReadOnlyList<Objection> Look(TimelineEntry entry, JobDealings dealings, ShopRules rules, DateOnly today) =>
@@ -49,7 +50,8 @@ public static class EntryRules
             [
                 .. Named(part.Part, "The part"),
                 .. Pieces(part.Quantity),
-                .. Below(Math.Min(part.CostEach, part.PriceEach), "Cost or price"),
+                .. Below(part.CostEach, "The cost"),
+                .. Below(part.PriceEach, "The price"),
             ],
             TimerStarted { What: var start } => [.. Rate(start.Rate, rules), .. AlreadyRuns(entry, dealings)],
             PhotoAdded { What.Caption.Length: > LongestName } =>
@@ -71,7 +73,9 @@ public static class EntryRules
         : [];
 
     private static IReadOnlyList<Objection> Below(decimal? figure, string what) =>
-        figure < 0 ? [new($"{what} is below 0.", "0 or more.")] : [];
+        figure < 0 ? [new($"{what} is below 0.", "0 or more.")]
+        : figure > MostMoney ? [new($"{what} is beyond reason.", "Up to 10,000,000.")]
+        : [];
 
     private static IReadOnlyList<Objection> Pieces(int quantity) =>
         quantity is < 1 or > 10_000 ? [new($"{quantity} pieces cannot be.", "1 to 10,000.")] : [];

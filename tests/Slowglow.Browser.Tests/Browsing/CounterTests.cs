@@ -75,12 +75,17 @@ public sealed class CounterTests(Chromium chromium)
         var row = quote.Locator("table.lines tbody tr").Nth(1);
         await row.GetByLabel("Kind").SelectOptionAsync("OutsideWork");
         await row.GetByLabel("What").FillAsync("Mains transformer, rewound");
-        await row.GetByLabel("Price").FillAsync("140");
+        await row.GetByLabel("Price").FillAsync("-140");
         await row.GetByLabel("Weeks").FillAsync("3");
+        await counter.PressAsync("quote", "Give the quote");
+        await Expect(quote).ToContainTextAsync("Line 2 has a price of -140.");
+        await Expect(row.GetByLabel("What")).ToHaveValueAsync("Mains transformer, rewound");
+        await Expect(row.GetByLabel("Price")).ToHaveValueAsync("-140");
+        await row.GetByLabel("Price").FillAsync("140");
         await counter.PressAsync("quote", "Give the quote");
         await Expect(counter.State).ToHaveTextAsync("awaiting the customer");
         await Expect(quote).ToContainTextAsync("comes to 240.00 EUR, above the limit of 100.00 EUR");
-        await counter.Page.Locator("#answer-option").SelectOptionAsync("repair");
+        await counter.Card("quote").GetByLabel("Answer", new() { Exact = true }).SelectOptionAsync("repair");
         await counter.PressAsync("quote", "Take the answer down");
         await Expect(quote).ToContainTextAsync("Accepted: repair");
     }
@@ -91,9 +96,14 @@ public sealed class CounterTests(Chromium chromium)
         await counter.FillAsync(
             ("order-supplier", "Invented Winder"),
             ("order-part", "rewind T1"),
-            ("order-price", "80"),
+            ("order-price", "-80"),
             ("order-freight", "12")
         );
+        await counter.PressAsync("parts", "Ordered");
+        await Expect(counter.Card("parts")).ToContainTextAsync("A piece cannot cost -80.");
+        await Expect(counter.Page.Locator("#order-part")).ToHaveValueAsync("rewind T1");
+        await Expect(counter.Page.Locator("#order-price")).ToHaveValueAsync("-80");
+        await counter.FillAsync(("order-price", "80"));
         await counter.PressAsync("parts", "Ordered");
         await Expect(counter.State).ToHaveTextAsync("awaiting parts");
         var late = await counter.Page.EvaluateAsync<string>("() => new Date(Date.now() - 864e5).toISOString().slice(0, 10)");

@@ -15,8 +15,13 @@ public sealed class StockTests(Chromium chromium)
         await using var someone = await chromium.SomeoneAsync();
         var counter = await CounterPerson.AtAsync(someone, bench.Url + "/stock");
         var page = counter.Page;
-        await counter.FillAsync(("bin-part", "EL84"), ("bin-name", "A3"), ("bin-pieces", "1"), ("bin-cost", "11.50"));
+        await counter.FillAsync(("bin-part", "EL84"), ("bin-name", "A3"), ("bin-pieces", "1"), ("bin-cost", "-11.50"));
         await counter.FillAsync(("bin-least", "2"), ("bin-equivalents", "6BQ5"));
+        await counter.PressAsync("newbin", "Put it there");
+        await Expect(counter.Card("newbin")).ToContainTextAsync("The cost of a piece cannot be that.");
+        await Expect(page.Locator("#bin-part")).ToHaveValueAsync("EL84");
+        await Expect(page.Locator("#bin-cost")).ToHaveValueAsync("-11.50");
+        await counter.FillAsync(("bin-cost", "11.50"));
         await counter.PressAsync("newbin", "Put it there");
         await Expect(page.Locator("table.ledger tbody tr")).ToContainTextAsync("short");
 

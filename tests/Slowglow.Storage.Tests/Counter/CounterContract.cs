@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using Slowglow.Bench.Counter;
 using Slowglow.Bench.Papers;
+using Slowglow.Storage.Tests.Keeping;
 using Slowglow.Workshop.Jobs;
 using Slowglow.Workshop.Papers;
 using Slowglow.Workshop.Safety;
@@ -102,6 +103,30 @@ public abstract class CounterContract
 
         Assert.Equal(job, Assert.Single(found.Jobs).JobNumber);
         Assert.Equal("Ada Fenwick", Assert.Single(found.Customers).Name);
+    }
+
+    /// <summary>Two weeks after: the example rules remind of collecting on the 14th day, and of a silent supplier after 7.</summary>
+    [Fact]
+    public async Task Board_says_whom_to_remind_once_the_days_are_over()
+    {
+        await using var under = await StartAsync();
+        var monday = new DateTimeOffset(2026, 11, 2, 12, 0, 0, TimeSpan.Zero);
+        var floor = new ShopFloor(under.Shop, new FixedClock(monday));
+        var waiting = await floor.BookAsync();
+        await floor.DoAsync(waiting, new PartsOrdered { What = new("Iron", "EUR", 1, 5, [new("choke", 1, 20)], null, "", true) });
+        var ready = await floor.BookAsync();
+        await floor.DoAsync(ready, new MarkedReady { What = new("goes back unrepaired", "shelf") });
+        Assert.Empty(await new ReadReminders(under.Shop, new FixedClock(monday.AddDays(6))).RunAsync(Cancel));
+        var after = new FixedClock(monday.AddDays(14));
+        var reading = new ReadReminders(under.Shop, after);
+
+        var due = await reading.RunAsync(Cancel);
+
+        Assert.Equal([(waiting, "Iron"), (ready, "")], due.Select(d => (d.Card.JobNumber, d.Due.Whom)));
+        var later = new ShopFloor(under.Shop, after);
+        await later.DoAsync(ready, new OwnerReminded { What = new(Way.Telephone, "Ada", "reminded") });
+        await later.DoAsync(waiting, new OrderChased { What = new(2, "next week", null, "") });
+        Assert.Empty(await reading.RunAsync(Cancel));
     }
 
     [Fact]

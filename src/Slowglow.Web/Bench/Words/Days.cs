@@ -9,6 +9,9 @@ public static class Days
     public static string Say(DateTimeOffset time, TimeProvider clock) =>
         Local(time, clock).ToString("d MMM yyyy", CultureInfo.InvariantCulture);
 
+    /// <summary>"2 Nov 2026".</summary>
+    public static string Say(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+
     /// <summary>"2 Nov 2026, 14:05"; the day alone where no time was noted.</summary>
     public static string SayTime(DateTimeOffset time, TimeProvider clock)
     {

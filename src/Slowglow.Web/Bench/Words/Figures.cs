@@ -27,6 +27,10 @@ public static class Figures
             _ => "",
         };
 
+    /// <summary>"1 reading", "3 readings".</summary>
+    public static string Count(int count, string what) =>
+        count == 1 ? $"1 {what}" : FormattableString.Invariant($"{count} {what}s");
+
     /// <summary>"under a minute", "1 minute", "12 minutes".</summary>
     public static string Minutes(double minutes) =>
         minutes switch

@@ -12,7 +12,7 @@ namespace Slowglow.Web.Pages.Settings;
 public sealed class TypedRules
 {
     private static readonly CultureInfo Inv = CultureInfo.InvariantCulture;
-    private List<Finding> wrong = [];
+    private TypedFields fields = new();
 
     public string Name { get; set; } = "";
     public string Address { get; set; } = "";
@@ -27,18 +27,17 @@ public sealed class TypedRules
     public string Step { get; set; } = "";
     public string Least { get; set; } = "";
     public string Markup { get; set; } = "";
+    public string LeastMarkup { get; set; } = "";
+    public string RoundUpTo { get; set; } = "";
     public string BenchFee { get; set; } = "";
-    public string Warranty { get; set; } = "";
-    public string FreeDays { get; set; } = "";
-    public string PerDay { get; set; } = "";
     public string SafetySet { get; set; } = "";
     public string CounterTerms { get; set; } = "";
     public string InvoiceTerms { get; set; } = "";
-    public string Backups { get; set; } = "";
     public string LabelAddress { get; set; } = "";
     public string DayShape { get; set; } = "";
     public string NumberShape { get; set; } = "";
     public string Mains { get; set; } = "";
+    public TypedWaiting Waiting { get; private init; } = new();
 
     public static TypedRules Of(ShopRules rules) =>
         new()
@@ -60,25 +59,24 @@ public sealed class TypedRules
                 rules.Markup.Steps.Select(s => $"{(s.UpTo is { } up ? Say(up) : "above")} {Say(s.Percent)}")
             ),
             BenchFee = Say(rules.BenchFee),
-            Warranty = Say(rules.WarrantyMonths),
-            FreeDays = Say(rules.Storage.FreeDays),
-            PerDay = Say(rules.Storage.PerDay),
+            LeastMarkup = Say(rules.Markup.Least),
+            RoundUpTo = Say(rules.Markup.RoundUpTo),
             SafetySet = rules.SafetySet,
             CounterTerms = rules.CounterTerms,
             InvoiceTerms = rules.InvoiceTerms,
-            Backups = Say(rules.BackupsKept),
             LabelAddress = rules.LabelAddress,
             DayShape = rules.Papers.DayShape,
             NumberShape = rules.Papers.NumberShape,
             Mains = rules.MainsVolts.ToString("0.#", Inv),
+            Waiting = TypedWaiting.Of(rules),
         };
 
     /// <summary>Value null when a line or a figure cannot be read.</summary>
     /// <param name="basis">What holds now: it keeps what is not typed here.</param>
     public Parsed<ShopRules> Read(ShopRules basis)
     {
-        wrong = [];
-        var rules = basis with
+        fields = new();
+        var rules = Waiting.Read(basis, fields) with
         {
             Party = new Party(Name.Trim(), Address.Trim(), Contact.Trim(), TaxNumber.Trim(), basis.Party.Logo),
             Pricing = new(
@@ -89,24 +87,21 @@ public sealed class TypedRules
             Taxes = new([.. Lines(Taxes).Select(Rate).OfType<TaxRate>()]),
             UsualTax = UsualTax.Trim(),
             Labour = [.. Lines(Labour).Select(Hour).OfType<LabourRate>()],
-            Hours = new(Whole(Step, "the steps of labour"), Whole(Least, "the least labour")),
-            Markup = basis.Markup with { Steps = [.. Lines(Markup).Select(Mark).OfType<MarkupStep>()] },
-            BenchFee = Figure(BenchFee, "the bench fee"),
-            WarrantyMonths = Whole(Warranty, "the warranty"),
-            Storage = basis.Storage with
-            {
-                FreeDays = Whole(FreeDays, "the free days"),
-                PerDay = Figure(PerDay, "storage a day"),
-            },
+            Hours = new(fields.Whole(Step, "the steps of labour"), fields.Whole(Least, "the least labour")),
+            Markup = new(
+                [.. Lines(Markup).Select(Mark).OfType<MarkupStep>()],
+                fields.Figure(LeastMarkup, "the least mark-up"),
+                fields.Figure(RoundUpTo, "what prices are rounded up to")
+            ),
+            BenchFee = fields.Figure(BenchFee, "the bench fee"),
             SafetySet = SafetySet,
             CounterTerms = CounterTerms.Trim(),
             InvoiceTerms = InvoiceTerms.Trim(),
-            BackupsKept = Whole(Backups, "the backups kept"),
             LabelAddress = LabelAddress.Trim(),
             Format = new(DayShape, NumberShape),
-            MainsVolts = (double)Figure(Mains.Replace("V", "", StringComparison.OrdinalIgnoreCase), "the mains"),
+            MainsVolts = (double)fields.Figure(Mains.Replace("V", "", StringComparison.OrdinalIgnoreCase), "the mains"),
         };
-        return new(wrong.Count == 0 ? rules : null, wrong);
+        return new(fields.Wrong.Count == 0 ? rules : null, fields.Wrong);
     }
 
     private TaxRate? Rate(string line)
@@ -117,7 +112,7 @@ public sealed class TypedRules
             && TypedFigure.Read(words[1]) is { } percent
             && DateOnly.TryParseExact(words[2], "yyyy-MM-dd", Inv, DateTimeStyles.None, out var from)
             ? new(words[0], percent, from)
-            : Refuse<TaxRate>(line, "standard 20 2026-01-01");
+            : fields.Refuse<TaxRate>(line, "standard 20 2026-01-01");
     }
 
     private LabourRate? Hour(string line)
@@ -125,7 +120,7 @@ public sealed class TypedRules
         var cut = line.LastIndexOf(' ');
         return cut > 0 && TypedFigure.Read(line[cut..]) is { } perHour
             ? new(line[..cut].Trim(), perHour)
-            : Refuse<LabourRate>(line, "bench 60");
+            : fields.Refuse<LabourRate>(line, "bench 60");
     }
 
     private MarkupStep? Mark(string line)
@@ -134,31 +129,11 @@ public sealed class TypedRules
         var upTo = words.Length == 2 ? TypedFigure.Read(words[0]) : null;
         return words.Length == 2 && TypedFigure.Read(words[1]) is { } percent && (upTo is not null || words[0] == "above")
             ? new(upTo, percent)
-            : Refuse<MarkupStep>(line, "10 100, or: above 25");
-    }
-
-    private decimal Figure(string typed, string what) => TypedFigure.Read(typed) ?? Miss(typed, what);
-
-    private int Whole(string typed, string what) =>
-        int.TryParse(typed.Trim(), NumberStyles.AllowLeadingSign, Inv, out var figure) ? figure : (int)Miss(typed, what);
-
-    private decimal Miss(string typed, string what)
-    {
-        wrong.Add(new(Severity.Error, Place.None, $"\"{Short(typed)}\" is no figure for {what}.", "A number."));
-        return 0;
-    }
-
-    private T? Refuse<T>(string line, string remedy)
-        where T : class
-    {
-        wrong.Add(new(Severity.Error, Place.None, $"The line \"{Short(line)}\" cannot be read.", remedy));
-        return null;
+            : fields.Refuse<MarkupStep>(line, "10 100, or: above 25");
     }
 
     private static IEnumerable<string> Lines(string text) =>
         text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-
-    private static string Short(string text) => text.Length > 60 ? text[..60] : text;
 
     private static string Say(decimal figure) => figure.ToString("0.##", Inv);
 }

@@ -7,6 +7,7 @@ using Slowglow.Sheets.Parts.Diode;
 using Slowglow.Sheets.Parts.Fuse;
 using Slowglow.Sheets.Parts.Inductor;
 using Slowglow.Sheets.Parts.Lamp;
+using Slowglow.Sheets.Parts.OpAmp;
 using Slowglow.Sheets.Parts.Resistor;
 using Slowglow.Sheets.Parts.Transformer;
 using Slowglow.Sheets.Parts.Transistor;
@@ -23,6 +24,17 @@ internal static class OutOfCircuit
 {
     public static string Say(Part part, Fault fault)
     {
+        if (part is ValvePart && LiftsItsGrid(fault))
+        {
+            return $"Prove it before ordering: pull {part.Designator} and read the DC at its grid again. If the volts are gone it was {part.Designator}; "
+                + "if they stay they come through what couples to that grid.";
+        }
+        if (fault.Mode is FailureMode.StuckHigh or FailureMode.StuckLow && part is OpAmpPart)
+        {
+            var rail = fault.Mode == FailureMode.StuckHigh ? "positive" : "negative";
+            return $"Prove it where it stands: read the DC at the output of {$"{part.Designator} {fault.Where}".TrimEnd()}; a good one shows what its inputs ask for, this one would stay within "
+                + $"a volt or two of its {rail} supply with its inputs joined. Then put a known good one in.";
+        }
         var (how, good, bad) = Check(part, fault);
         return how.Length == 0
             ? $"Prove it before ordering: no meter proves {part.Designator} out of circuit; put a known good one in."
@@ -130,6 +142,11 @@ internal static class OutOfCircuit
                 "0.5 V to 0.8 V one way and overload the other",
                 OfJunction(fault)
             );
+
+    /// <summary>Gas and a leak from anode to grid look like a leaking coupling capacitor until the valve is out.</summary>
+    private static bool LiftsItsGrid(Fault fault) =>
+        fault.Mode == FailureMode.Gassy
+        || (fault.Mode == FailureMode.Leaky && fault.Where.EndsWith("a-g", StringComparison.Ordinal));
 
     private static (string, string, string) OfValve(Part part, Fault fault) =>
         fault switch

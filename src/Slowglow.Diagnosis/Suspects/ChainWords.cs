@@ -87,7 +87,7 @@ internal sealed class ChainWords(Knowledge knowledge, CancellationToken cancel)
     }
 
     private static string Verb(double now, double good) =>
-        Math.Sign(now) != Math.Sign(good) && Math.Abs(now) > LeastVolts ? "goes to"
+        now < 0 || good < 0 ? "goes to"
         : Math.Abs(now) > Math.Abs(good) ? "rises to"
         : "falls to";
 

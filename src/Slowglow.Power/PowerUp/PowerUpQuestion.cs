@@ -29,15 +29,18 @@ public sealed class PowerUpQuestion(Worlds worlds, IReadOnlyList<string> rails)
         var lamps = lampWatts is { } said ? [question.Of(said, cancel)] : question.Ask(cancel);
         var lamp = LampQuestion.Best(lamps) ?? lamps[^1];
         (string Title, string Do, Setup Setup)[] steps = [.. new StepList(sheet, lamp.Watts, valvesOut && HasValves).All];
-        // Healthy worlds of different setups know nothing of each other: all cores at once.
-        Parallel.ForEach(steps, new ParallelOptions { CancellationToken = cancel }, s => worlds.World(s.Setup, [], cancel));
-        return new(
-            lamp,
-            lamps,
-            [.. steps.Select(s => Step(s.Title, s.Do, s.Setup, lamp.Watts, cancel))],
-            new RegulatedRails(worlds).Ask(cancel),
-            ReformingRamp.Of(worlds, rails, cancel)
-        );
+        // Steps, rails and ramp know nothing of each other: all cores at once.
+        var planned = new PowerUpStep[steps.Length];
+        IReadOnlyList<RailAlive> regulated = [];
+        IReadOnlyList<string> reforming = [];
+        Action[] all =
+        [
+            .. steps.Select((s, k) => (Action)(() => planned[k] = Step(s.Title, s.Do, s.Setup, lamp.Watts, cancel))),
+            () => regulated = new RegulatedRails(worlds).Ask(cancel),
+            () => reforming = ReformingRamp.Of(worlds, rails, cancel),
+        ];
+        Parallel.Invoke(new ParallelOptions { CancellationToken = cancel }, all);
+        return new(lamp, lamps, planned, regulated, reforming);
     }
 
     private PowerUpStep Step(string title, string what, Setup setup, double lampWatts, CancellationToken cancel)

@@ -12,14 +12,17 @@ namespace Slowglow.Power.Offers;
 /// </summary>
 public static class OfferReader
 {
-    private const string Example = "write new toroid: 230V; 250V 120mA; 6.3V 3A; price 45; freight 9; tax 20%; weeks 2";
+    private const string Windings =
+        "write the volts of each winding and, where known, its amperes, the primary first: 230V; 250V 120mA; 6.3V 3A";
+    private const string Named = "begin with a name and a colon: new toroid: 230V; 250V 120mA; 6.3V 3A; price 45; weeks 2";
+    private const string Figure = "a plain figure, none below zero";
 
     public static Parsed<TransformerOffer> Read(string line, double hertz)
     {
         var colon = line.IndexOf(':', StringComparison.Ordinal);
         if (colon < 1)
         {
-            return Wrong(line, "it has no name", Example);
+            return new(null, [Wrong(line, "it has no name", Named)]);
         }
 
         var name = line[..colon].Trim();
@@ -48,13 +51,11 @@ public static class OfferReader
             }
         }
 
-        return windings.Count < 2
-            ? Wrong(line, "it needs the volts of its primary and of at least one secondary", Example)
-            : Build(line, name, windings, rating, said, hertz);
+        return Build(name, windings, rating, said, hertz);
     }
 
+    /// <summary>Everything that is wrong with it at once: each is in a place of its own on the page.</summary>
     private static Parsed<TransformerOffer> Build(
-        string line,
         string name,
         List<string> windings,
         double rating,
@@ -62,25 +63,36 @@ public static class OfferReader
         double hertz
     )
     {
-        if (Transformer(windings, rating, hertz) is not { } part)
+        List<Finding> wrong = [];
+        var part = windings.Count < 2 ? null : Transformer(windings, rating, hertz);
+        if (windings.Count < 2)
         {
-            return Wrong(line, "its windings cannot be read", Example);
+            wrong.Add(Wrong(name, "it needs the volts of its primary and of at least one secondary", Windings));
+        }
+        else if (part is null)
+        {
+            wrong.Add(Wrong(name, Unreadable(windings, hertz), Windings));
         }
 
-        if (
-            !Money(said, "price", out var price)
-            || !Money(said, "freight", out var freight)
-            || !Number(said, "weeks", out var weeks)
-            || !Share(said, out var tax)
-        )
+        var price = Money(name, said, "price", wrong);
+        var freight = Money(name, said, "freight", wrong);
+        var weeks = Number(name, said, "weeks", wrong);
+        var tax = Share(name, said, wrong);
+        var body = BodyReader.Of(said.GetValueOrDefault("size", ""), said.GetValueOrDefault("holes", ""));
+        if (body is null)
         {
-            return Wrong(line, "price, freight, tax and weeks are plain figures, none below zero", Example);
+            wrong.Add(Wrong(name, "its size or holes cannot be read", "write size 96x80x75mm; holes 80x64mm"));
         }
 
-        return BodyReader.Of(said.GetValueOrDefault("size", ""), said.GetValueOrDefault("holes", "")) is { } body
-            ? new(new(name, part, rating, price, freight ?? 0, tax, weeks, said.GetValueOrDefault("fixing", ""), body), [])
-            : Wrong(line, "its size or holes cannot be read", "write size 96x80x75mm; holes 80x64mm");
+        return wrong.Count > 0
+            ? new(null, wrong)
+            : new(new(name, part!, rating, price, freight ?? 0, tax, weeks, said.GetValueOrDefault("fixing", ""), body!), []);
     }
+
+    private static string Unreadable(List<string> windings, double hertz) =>
+        windings.FirstOrDefault(w => Transformer([w, "6.3V 1A"], double.NaN, hertz) is null) is { } which
+            ? $"its winding \"{which}\" cannot be read"
+            : "its windings cannot be read together";
 
     /// <summary>Read as a sheet would read it, so that what is not said is assumed in the same way.</summary>
     private static TransformerPart? Transformer(List<string> windings, double rating, double hertz)
@@ -141,43 +153,58 @@ public static class OfferReader
         return x > 0 && int.TryParse(text[..x], out var times) && times is > 0 and < 5 ? (times, text[(x + 1)..]) : (1, text);
     }
 
-    private static bool Money(Dictionary<string, string> said, string key, out decimal? money)
+    private static decimal? Money(string name, Dictionary<string, string> said, string key, List<Finding> wrong)
     {
-        money = null;
         if (!said.TryGetValue(key, out var text))
         {
-            return true;
+            return null;
         }
 
-        var read = decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out var figure) && figure >= 0;
-        money = read ? figure : null;
-        return read;
+        if (decimal.TryParse(text, NumberStyles.Number, CultureInfo.InvariantCulture, out var figure) && figure >= 0)
+        {
+            return figure;
+        }
+
+        wrong.Add(Wrong(name, $"its {key} \"{text}\" is no figure that can be", Figure));
+        return null;
     }
 
-    private static bool Number(Dictionary<string, string> said, string key, out double number)
+    private static double Number(string name, Dictionary<string, string> said, string key, List<Finding> wrong)
     {
-        number = double.NaN;
-        return !said.TryGetValue(key, out var text)
-            || (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out number) && number >= 0);
+        if (!said.TryGetValue(key, out var text))
+        {
+            return double.NaN;
+        }
+
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= 0)
+        {
+            return number;
+        }
+
+        wrong.Add(Wrong(name, $"its {key} \"{text}\" are no figure that can be", Figure));
+        return double.NaN;
     }
 
-    private static bool Share(Dictionary<string, string> said, out decimal share)
+    private static decimal Share(string name, Dictionary<string, string> said, List<Finding> wrong)
     {
-        share = 0;
         if (!said.TryGetValue("tax", out var text))
         {
-            return true;
+            return 0;
         }
 
-        if (!QuantityText.TryRead(text, Unit.Percent, out var quantity) || quantity.Value is < 0 or > 100)
+        if (QuantityText.TryRead(text, Unit.Percent, out var quantity))
         {
-            return false;
+            var share = quantity.Unit == Unit.Percent ? quantity.Value : quantity.Value / 100;
+            if (share is >= 0 and <= 1)
+            {
+                return (decimal)share;
+            }
         }
 
-        share = (decimal)(quantity.Unit == Unit.Percent ? quantity.Value : quantity.Value / 100);
-        return true;
+        wrong.Add(Wrong(name, $"its tax \"{text}\" is no figure that can be", "a percentage from 0 to 100: 20%"));
+        return 0;
     }
 
-    private static Parsed<TransformerOffer> Wrong(string line, string text, string remedy) =>
-        new(null, [new(Severity.Error, Place.None, $"offer \"{line}\": {text}", remedy)]);
+    private static Finding Wrong(string offer, string text, string remedy) =>
+        new(Severity.Error, Place.None, $"offer \"{offer}\": {text}", remedy);
 }

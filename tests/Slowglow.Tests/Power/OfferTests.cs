@@ -84,11 +84,22 @@ public sealed class OfferTests
     [InlineData("x: 230V; 250V 1A; size 3x4", "its size or holes cannot be read")]
     [InlineData("230V; 250V", "it has no name")]
     [InlineData("x: 230V", "it needs the volts of its primary and of at least one secondary")]
-    [InlineData("x: 230V; hot", "its windings cannot be read")]
-    [InlineData("x: 230V; 250V 1A; price -5", "none below zero")]
+    [InlineData("x: 230V; hot", "its winding \"hot\" cannot be read")]
+    [InlineData("x: mains; 6.3V", "its winding \"mains\" cannot be read")]
+    [InlineData("x: 230V; 250V 1A; price -5", "its price \"-5\" is no figure that can be")]
+    [InlineData("x: 230V; 250V 1A; tax 120%", "its tax \"120%\" is no figure that can be")]
     public void What_cannot_be_is_answered_with_a_sentence(string line, string sentence)
     {
         var answer = new CompareOffers(Combo.Value).Run("T1", [line], cancel: TestContext.Current.CancellationToken);
         Assert.Contains(sentence, answer.Findings[0].Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void All_that_is_wrong_is_said_at_once()
+    {
+        var findings = OfferReader.Read("x: 230V; hot; price much; weeks soon", 50).Findings;
+
+        Assert.Equal(3, findings.Count);
+        Assert.All(findings, f => Assert.StartsWith("offer \"x\": its ", f.Text, StringComparison.Ordinal));
     }
 }

@@ -6,6 +6,7 @@ using Slowglow.Diagnosis.Next;
 using Slowglow.Diagnosis.RootCauses;
 using Slowglow.Diagnosis.Source;
 using Slowglow.Diagnosis.Suspects;
+using Slowglow.Sheets.Setups;
 
 namespace Slowglow.Diagnosis;
 
@@ -20,9 +21,14 @@ public sealed class Diagnostician
     private const double Likely = 1e-3;
     private const int MostLikely = 120;
 
+    /// <summary>Setups looked ahead to, and stories solved before somebody else gets a turn.</summary>
+    private const int MostForeseen = 2;
+    private const int Portion = 64;
+
     private readonly IWorldSource source;
     private readonly Lock gate = new();
     private Knowledge? knowledge;
+    private IReadOnlyList<int> left = [];
 
     public Diagnostician(Worlds worlds)
         : this(new WorldSource(worlds)) { }
@@ -36,7 +42,9 @@ public sealed class Diagnostician
         {
             knowledge ??= Knowledge.Of(source, progress, cancel);
             knowledge.Hypotheses.Weigh(knowledge.UnitPriors.For(evidence));
-            var posterior = new Weighing(knowledge, progress, cancel).Weigh(evidence);
+            var weighing = new Weighing(knowledge, progress, cancel);
+            var posterior = weighing.Weigh(evidence);
+            left = weighing.Left;
             var plausible = posterior.Above(Plausible, MostPlausible);
             var likely = posterior.Above(Likely, MostLikely);
             var setups = new Benches(knowledge);
@@ -44,6 +52,35 @@ public sealed class Diagnostician
             var cures = new CureGroups(knowledge, posterior, benches).Cures;
             var next = new ReadingChoice(knowledge, posterior, cures, plausible, evidence.Setups).Best(benches);
             return Result(evidence, posterior, cures, next, cancel);
+        }
+    }
+
+    /// <summary>
+    /// Solves what the readings proposed last will ask for, so that weighing them takes no longer than a blink. Meant for the time in which they are being
+    /// taken; what was solved when it is cancelled is kept.
+    /// </summary>
+    /// <param name="next">Proposed by <see cref="Diagnose"/>; their first setups are prepared.</param>
+    /// <param name="cancel">Stops it.</param>
+    public void Foresee(IReadOnlyList<NextReading> next, CancellationToken cancel)
+    {
+        foreach (var setup in next.Select(n => n.Setup).DistinctBy(SetupKey.Of).Take(MostForeseen))
+        {
+            for (var done = 0; Solve(setup, done, cancel); done += Portion) { }
+        }
+    }
+
+    /// <returns>False when there was nothing left to solve from there on.</returns>
+    private bool Solve(Setup setup, int from, CancellationToken cancel)
+    {
+        lock (gate)
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (knowledge is null || from >= left.Count)
+            {
+                return false;
+            }
+            knowledge.BlockOf(setup).Ensure(left.Skip(from).Take(Portion).Append(0), null, cancel);
+            return true;
         }
     }
 

@@ -27,6 +27,9 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
     /// <summary>Least share of none-of-these where the evidence contradicts itself.</summary>
     private const double Contradicted = 0.5;
 
+    /// <summary>Stories that the readings alone have left: what a reading in a new setup will be asked of.</summary>
+    public IReadOnlyList<int> Left { get; private set; } = [];
+
     public Posterior Weigh(Evidence evidence)
     {
         var sifted = new Sifting(knowledge, progress, cancel).Of(evidence.Readings);
@@ -65,6 +68,7 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         {
             Fit(readings, Surviving(logs), fits, prior, logs);
         }
+        Left = Surviving(logs);
         var looks = new LookEvidence(knowledge, sifted.Looks);
         LookAt(looks, new(knowledge, sifted.Weighed), logs);
         var sheet = knowledge.Source.Sheet;

@@ -45,6 +45,15 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
         drawing.GetAwaiter().GetResult();
     }
 
+    /// <summary>What the readings proposed will ask for, while somebody takes them: nobody waits for it.</summary>
+    public void Foresee()
+    {
+        if (desk.Picture is { Job.Unit: { } unit, Diagnosis.Value.Next: var next })
+        {
+            unit.Diagnostician.Foresee(next, cancel);
+        }
+    }
+
     /// <summary>The drawing needs seconds and the suspects nothing of it: it is laid out on another core while they are weighed.</summary>
     private Task DrawBeside(BenchUnit unit, DeskPicture picture)
     {

@@ -33,6 +33,9 @@ public sealed class JobDesk(int number, OpenJob open, TimeProvider clock, ILogge
         }
     }
 
+    /// <summary>Done when what the next reading will ask for is worked out; a reading that comes sooner is weighed all the same.</summary>
+    public Task Foreseen { get; private set; } = Task.CompletedTask;
+
     /// <summary>Reads the job once; later calls return at once.</summary>
     public Task OpenAsync() => picture is null ? ReloadAsync() : Task.CompletedTask;
 
@@ -83,7 +86,25 @@ public sealed class JobDesk(int number, OpenJob open, TimeProvider clock, ILogge
             {
                 await before;
                 SolveNow(cancel);
+                Foreseen = Task.Run(() => Foresee(cancel), CancellationToken.None);
             });
+        }
+    }
+
+    private void Foresee(CancellationToken cancel)
+    {
+        try
+        {
+            new DeskWork(this, clock, cancel).Foresee();
+        }
+        catch (OperationCanceledException)
+        {
+            // A reading has come in: it is weighed with what was solved so far.
+        }
+        catch (Exception e)
+        {
+            // Nobody waits for this: the reading itself will say what is wrong.
+            log.LogError(e, "Job {Number}: what the next reading will ask for could not be worked out.", number);
         }
     }
 

@@ -34,6 +34,9 @@ public sealed class FollowingSuggestionsTests(Chromium chromium)
 
         while (waits.Count < MostReadings && Leading(desk) < Certain && Diagnosis(desk).Next.Count > 0)
         {
+            // Taking it needs a minute at the unit; here only as long as the program uses of it.
+            await desk.Settled;
+            await desk.Foreseen;
             waits.Add(await TakeFirstAsync(person, Diagnosis(desk).Next[0], hidden.Unit));
         }
 

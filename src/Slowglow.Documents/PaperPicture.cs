@@ -1,3 +1,4 @@
+using System.Globalization;
 using Slowglow.Documents.Drawing;
 
 namespace Slowglow.Documents;
@@ -12,5 +13,13 @@ public sealed record PaperPicture(string Caption, byte[] Content)
     {
         using var read = ReadyPicture.Read(content);
         return read is not null;
+    }
+
+    /// <summary>What stands in the place of a photograph that cannot be printed: which one it is, so that whoever reads the paper can ask for it.</summary>
+    /// <param name="number">Among those of the paper, from 1.</param>
+    public static string NotPrinted(string caption, int number)
+    {
+        var which = number.ToString(CultureInfo.InvariantCulture) + (caption.Length > 0 ? $" (\"{caption}\")" : "");
+        return $"Photograph {which} could not be printed: its file is of a kind or in a state that the paper cannot take. The shop has it.";
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using Npgsql;
 
 namespace Slowglow.Storage.Postgres;
@@ -11,7 +12,14 @@ public sealed class PostgresShop : IShopStore
     /// <param name="connection">Connection string: <c>Host=...;Database=...;Username=...</c>.</param>
     public PostgresShop(string connection) =>
         options = new DbContextOptionsBuilder<ShopDatabase>()
-            .UseNpgsql(connection, postgres => postgres.MigrationsAssembly(typeof(PostgresShop).Assembly.GetName().Name))
+            .UseNpgsql(
+                connection,
+                // The provider's own strategy dresses a full disk or a lost server up as a mistake of the program.
+                postgres =>
+                    postgres
+                        .MigrationsAssembly(typeof(PostgresShop).Assembly.GetName().Name)
+                        .ExecutionStrategy(context => new NonRetryingExecutionStrategy(context))
+            )
             .Options;
 
     /// <summary>True when it says where a database would be; whether one is there is another matter.</summary>

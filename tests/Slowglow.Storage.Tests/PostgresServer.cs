@@ -41,14 +41,21 @@ public sealed class PostgresServer : IAsyncDisposable
     }
 
     /// <summary>Connection string of an empty database.</summary>
-    public async Task<string> NewDatabaseAsync()
+    /// <param name="disk">Folder that its files are put into; null = the server's own.</param>
+    public async Task<string> NewDatabaseAsync(string? disk = null)
     {
         await started.Value;
         var name = $"shop{Interlocked.Increment(ref databases)}";
         await using var connection = new Npgsql.NpgsqlConnection(ConnectionTo("postgres"));
         await connection.OpenAsync();
         await using var command = connection.CreateCommand();
-        command.CommandText = $"CREATE DATABASE {name}";
+        if (disk is not null)
+        {
+            command.CommandText = $"CREATE TABLESPACE small LOCATION '{disk}'";
+            await command.ExecuteNonQueryAsync();
+        }
+
+        command.CommandText = $"CREATE DATABASE {name}{(disk is null ? "" : " TABLESPACE small")}";
         await command.ExecuteNonQueryAsync();
         return ConnectionTo(name);
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Slowglow.Documents.Drawing;
 
 namespace Slowglow.Documents.Pieces;
@@ -41,7 +40,7 @@ internal static class PictureRows
     {
         if (photo.Picture is null)
         {
-            flow.Text(NotPrinted(photo.Caption, photo.Number), Face.Small, Face.Faint, left, wide);
+            flow.Text(PaperPicture.NotPrinted(photo.Caption, photo.Number), Face.Small, Face.Faint, left, wide);
             return;
         }
 
@@ -50,12 +49,5 @@ internal static class PictureRows
         {
             flow.Text(photo.Caption, Face.Small, Face.Faint, left, wide);
         }
-    }
-
-    /// <summary>Which one it is: whoever reads the paper can ask the shop for it.</summary>
-    private static string NotPrinted(string caption, int number)
-    {
-        var which = number.ToString(CultureInfo.InvariantCulture) + (caption.Length > 0 ? $" (\"{caption}\")" : "");
-        return $"Photograph {which} could not be printed: its file is of a kind or in a state that the paper cannot take. The shop has it.";
     }
 }

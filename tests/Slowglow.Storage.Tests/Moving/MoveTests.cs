@@ -1,10 +1,14 @@
 using Microsoft.EntityFrameworkCore;
+using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Keeping;
+using Slowglow.Bench.Papers;
+using Slowglow.Bench.Photographs;
 using Slowglow.Bench.Stock;
 using Slowglow.Storage.Postgres;
 using Slowglow.Storage.Postgres.Moving;
 using Slowglow.Storage.Records;
 using Slowglow.Storage.Tests.Counter;
+using Slowglow.Storage.Tests.Photographs;
 using Slowglow.Workshop.Customers;
 using Slowglow.Workshop.Timeline;
 
@@ -34,9 +38,11 @@ public sealed class MoveTests(PostgresServer server)
             var (before, after) = (await JobsAsync(old), await JobsAsync(now));
             Assert.Equal(before, after);
             Assert.Equal(
-                await old.Photos.Select(p => p.Content).SingleAsync(Cancel),
-                await now.Photos.Select(p => p.Content).SingleAsync(Cancel)
+                await old.Photos.OrderBy(p => p.File).Select(p => p.Content).ToListAsync(Cancel),
+                await now.Photos.OrderBy(p => p.File).Select(p => p.Content).ToListAsync(Cancel)
             );
+            var logo = (await now.Settings.SingleAsync(Cancel)).Rules!.Party.Logo;
+            Assert.Equal(PhotoContract.Picture, (await new ReadPhoto(shop).RunAsync(logo, Cancel))!.Content);
         }
 
         // Numbers go on behind those that came over.
@@ -130,11 +136,12 @@ public sealed class MoveTests(PostgresServer server)
                     At = Sample.Monday,
                 }
             );
-            database.Settings.Add(new() { Id = 1 });
             await database.SaveChangesAsync(Cancel);
             await BoardUpkeep.RunAsync(database, Cancel);
         }
 
+        var settings = new SettingsWriter(file.Shop, new JobNews());
+        Assert.Empty(await new ChooseLogo(settings, TimeProvider.System).RunAsync("wordmark.png", PhotoContract.Picture, Cancel));
         var added = await new AddStockItem(new StockWriter(file.Shop, TimeProvider.System)).RunAsync(
             "EL84",
             "A3",

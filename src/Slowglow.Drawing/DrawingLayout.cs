@@ -10,14 +10,18 @@ namespace Slowglow.Drawing;
 /// </summary>
 public sealed class DrawingLayout
 {
-    internal DrawingLayout(Sheet sheet, NetRoles roles, IReadOnlyList<Strip> strips)
+    internal DrawingLayout(Sheet sheet, DrawingStyle style, NetRoles roles, IReadOnlyList<Strip> strips)
     {
         Sheet = sheet;
+        Style = style;
         Roles = roles;
         Strips = strips;
     }
 
     public Sheet Sheet { get; }
+
+    /// <summary>How its symbols are drawn.</summary>
+    public DrawingStyle Style { get; }
 
     /// <summary>Places where two wires cross.</summary>
     public int Crossings => Strips.Sum(s => s.Wired.Crossings);

@@ -36,22 +36,21 @@ public static class ServiceDrawing
             top += outline.Height + Gap;
         }
 
-        return new DrawingLayout(sheet, roles, strips);
+        return new DrawingLayout(sheet, style, roles, strips);
     }
 
     /// <summary>
     /// The same layout with the values of another sheet, which takes a hundredth of the time; null when more than values differ, or when the
     /// new ones find no room where the old ones stood.
     /// </summary>
-    /// <param name="style">That the layout was made with.</param>
-    public static DrawingLayout? Revalue(DrawingLayout layout, Sheet sheet, DrawingStyle style)
+    public static DrawingLayout? Revalue(DrawingLayout layout, Sheet sheet)
     {
         if (!IsWiredAlike(layout.Sheet, sheet))
         {
             return null;
         }
 
-        var relabelling = new Relabelling(new SymbolBook(sheet, style.Zigzag).All());
+        var relabelling = new Relabelling(new SymbolBook(sheet, layout.Style.Zigzag).All());
         List<Strip> strips = [];
         foreach (var strip in layout.Strips)
         {
@@ -63,7 +62,7 @@ public static class ServiceDrawing
             strips.Add(revalued);
         }
 
-        return new DrawingLayout(sheet, layout.Roles, strips);
+        return new DrawingLayout(sheet, layout.Style, layout.Roles, strips);
     }
 
     private static bool IsWiredAlike(Sheet a, Sheet b) =>

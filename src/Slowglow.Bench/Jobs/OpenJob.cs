@@ -31,7 +31,12 @@ public sealed class OpenJob(IDbContextFactory<ShopDatabase> shop, BenchUnits uni
         var opened = Rebuild(job);
         if (opened.Unit is { } unit)
         {
-            opened = opened with { Past = await JobHistory.OfAsync(database, job, unit.Circuit, cancel) };
+            var settings = await database.Settings.AsNoTracking().SingleOrDefaultAsync(cancel) ?? new();
+            opened = opened with
+            {
+                Past = await JobHistory.OfAsync(database, job, unit.Circuit, cancel),
+                Style = settings.DrawingStyle(),
+            };
         }
 
         return new(opened, opened.Findings);

@@ -1,5 +1,6 @@
 using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
+using Slowglow.Drawing;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Setups;
 using Slowglow.Workshop.Jobs;
@@ -31,6 +32,9 @@ public sealed record OpenedJob(
 
     /// <summary>What past jobs on the same sheet came down to; null when there were none, or when they are not to count.</summary>
     public PastJobs? Past { get; init; }
+
+    /// <summary>How the shop wants its drawings.</summary>
+    public DrawingStyle Style { get; init; } = new();
 
     /// <summary>Setups with the chosen one first, so that a line without "on" is taken in it.</summary>
     public IReadOnlyList<Setup> ChosenFirst => [Chosen, .. Setups.Where(s => s != Chosen)];

@@ -13,12 +13,11 @@ public sealed class DrawTyped
     private const int Remembered = 6;
 
     private static readonly Dictionary<string, double> Unsolved = [];
-    private static readonly DrawingStyle Style = new();
     private readonly Lock gate = new();
     private readonly List<DrawingLayout> last = [];
 
     /// <summary>Null where the text cannot be drawn because it has errors.</summary>
-    public string? Run(string text, CancellationToken cancel = default)
+    public string? Run(string text, DrawingStyle style, CancellationToken cancel = default)
     {
         var sheet = SheetReader.Read(text);
         if (sheet.Value is not { Parts.Count: > 0 } read || sheet.HasErrors)
@@ -26,12 +25,12 @@ public sealed class DrawTyped
             return null;
         }
 
-        var layout = Revalued(read) ?? ServiceDrawing.LayOut(read, Unsolved, Style, cancel);
+        var layout = Revalued(read, style) ?? ServiceDrawing.LayOut(read, Unsolved, style, cancel);
         Remember(layout);
         return ServiceDrawing.Write(layout, DrawingFigures.None);
     }
 
-    private DrawingLayout? Revalued(Sheet sheet)
+    private DrawingLayout? Revalued(Sheet sheet, DrawingStyle style)
     {
         DrawingLayout[] known;
         lock (gate)
@@ -39,7 +38,10 @@ public sealed class DrawTyped
             known = [.. last];
         }
 
-        return known.Select(l => ServiceDrawing.Revalue(l, sheet, Style)).FirstOrDefault(l => l is not null);
+        return known
+            .Where(l => l.Style == style)
+            .Select(l => ServiceDrawing.Revalue(l, sheet))
+            .FirstOrDefault(l => l is not null);
     }
 
     private void Remember(DrawingLayout layout)

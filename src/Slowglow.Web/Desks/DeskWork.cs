@@ -1,7 +1,6 @@
 using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Questions;
 using Slowglow.Diagnosis;
-using Slowglow.Drawing;
 
 namespace Slowglow.Web.Desks;
 
@@ -30,7 +29,7 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
             desk.Show(p => p! with { Expected = expected });
         }
 
-        var drawing = DrawBeside(unit, picture);
+        var drawing = DrawBeside(unit, job, picture);
         try
         {
             Weigh(unit, job, picture);
@@ -55,9 +54,9 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
     }
 
     /// <summary>The drawing needs seconds and the suspects nothing of it: it is laid out on another core while they are weighed.</summary>
-    private Task DrawBeside(BenchUnit unit, DeskPicture picture)
+    private Task DrawBeside(BenchUnit unit, OpenedJob job, DeskPicture picture)
     {
-        if (picture.Layout?.Sheet == unit.Sheet)
+        if (picture.Layout is { } drawn && drawn.Sheet == unit.Sheet && drawn.Style == job.Style)
         {
             return Task.CompletedTask;
         }
@@ -66,7 +65,7 @@ internal sealed class DeskWork(JobDesk desk, TimeProvider clock, CancellationTok
         return Task.Run(
             () =>
             {
-                var layout = new DrawUnit(unit).LayOut(new DrawingStyle(), cancel);
+                var layout = new DrawUnit(unit).LayOut(job.Style, cancel);
                 cancel.ThrowIfCancellationRequested();
                 desk.Show(p => p! with { Layout = layout });
             },

@@ -20,6 +20,7 @@ public sealed class JobDesks : IDisposable
         this.clock = clock;
         this.logs = logs;
         news.Changed += Reload;
+        news.SettingsChanged += ReloadAll;
     }
 
     /// <summary>The desk of that job, whether or not there is such a job.</summary>
@@ -28,6 +29,7 @@ public sealed class JobDesks : IDisposable
     public void Dispose()
     {
         news.Changed -= Reload;
+        news.SettingsChanged -= ReloadAll;
         foreach (var desk in desks.Values)
         {
             desk.Stop();
@@ -39,6 +41,15 @@ public sealed class JobDesks : IDisposable
         if (desks.TryGetValue(number, out var desk))
         {
             _ = ReloadAsync(desk, number);
+        }
+    }
+
+    /// <summary>Some of what the owner settles shows on the bench: how a drawing looks.</summary>
+    private void ReloadAll()
+    {
+        foreach (var number in desks.Keys)
+        {
+            Reload(number);
         }
     }
 

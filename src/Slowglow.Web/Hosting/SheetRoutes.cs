@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Net.Http.Headers;
+using Slowglow.Bench.Jobs;
 using Slowglow.Bench.Writing;
 
 namespace Slowglow.Web.Hosting;
@@ -96,11 +97,12 @@ internal static class SheetRoutes
         return Results.Json(new { Refused = why.Text, why.Remedy }, statusCode: StatusCodes.Status409Conflict);
     }
 
-    private static async Task<IResult> DrawAsync(TypedText typed, DrawTyped draw, HttpContext context)
+    private static async Task<IResult> DrawAsync(TypedText typed, DrawTyped draw, ReadSettings settings, HttpContext context)
     {
         try
         {
-            var svg = await Task.Run(() => draw.Run(typed.Text, context.RequestAborted), context.RequestAborted);
+            var style = (await settings.RunAsync(context.RequestAborted)).DrawingStyle();
+            var svg = await Task.Run(() => draw.Run(typed.Text, style, context.RequestAborted), context.RequestAborted);
             return svg is null ? Results.NoContent() : Results.Text(svg, "image/svg+xml");
         }
         catch (OperationCanceledException)

@@ -21,6 +21,7 @@ namespace Slowglow.Workshop.Shop;
 /// <param name="Format">How days and figures are written on papers; null = the usual way.</param>
 /// <param name="ChaseDays">A supplier whose day is past, or who named none, is asked again after so many days without a word; 0 = never.</param>
 /// <param name="MainsVolts">What units here are strapped for, as a rule: volts, 90 to 260.</param>
+/// <param name="ZigzagResistors">Resistors on drawings as the zigzag of IEEE 315 instead of the box of IEC 60617.</param>
 public sealed record ShopRules(
     Party Party,
     PricingRule Pricing,
@@ -44,7 +45,8 @@ public sealed record ShopRules(
     string LabelAddress = "",
     PaperFormat? Format = null,
     double MainsVolts = 230,
-    int ChaseDays = 7
+    int ChaseDays = 7,
+    bool ZigzagResistors = false
 )
 {
     public string Currency => Pricing.Currency;

@@ -63,6 +63,27 @@ public sealed class BenchSettingsTests(Chromium chromium)
         await Expect(person.Page.Locator(".cautions")).ToContainTextAsync("Mains and B+ can kill");
     }
 
+    [Fact]
+    public async Task Resistors_turn_into_zigzags_on_every_open_page()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var person = await BenchPerson.AtAsync(someone, bench.Url);
+        await person.SettledAsync();
+        var resistor = person.Page.Locator(".drawing-card .drawn [data-part='R10']");
+        var box = await resistor.InnerHTMLAsync();
+        var other = await BenchPerson.AtAsync(someone, bench.Url + "/settings");
+
+        await other.Page.GetByLabel("Resistors drawn as a zigzag").CheckAsync();
+        await other.Page.GetByRole(AriaRole.Button, new() { Name = "Settle it" }).ClickAsync();
+
+        await Expect(other.Page.GetByText("Papers issued before keep what they say.")).ToBeVisibleAsync();
+        await person.Page.WaitForFunctionAsync(
+            "box => { const r = document.querySelector(\".drawing-card .drawn [data-part='R10']\"); return r && r.innerHTML !== box; }",
+            box
+        );
+    }
+
     private static async Task DescribeAsync(BenchPerson person, string name, string keys)
     {
         await person.Page.GetByText("Describe another setup").ClickAsync();

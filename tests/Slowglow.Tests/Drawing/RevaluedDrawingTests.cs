@@ -17,8 +17,7 @@ public sealed partial class RevaluedDrawingTests
 
         var revalued = ServiceDrawing.Revalue(
             layout,
-            Read(text.Replace("R10:  100k 1W", "R10:  330k 1W", StringComparison.Ordinal)),
-            Style
+            Read(text.Replace("R10:  100k 1W", "R10:  330k 1W", StringComparison.Ordinal))
         )!;
 
         var before = ServiceDrawing.Write(layout, DrawingFigures.None);
@@ -26,6 +25,23 @@ public sealed partial class RevaluedDrawingTests
         Assert.NotEqual(before, after);
         Assert.Equal(before.Split("100k").Length - 1, after.Split("100k").Length - 1 + (after.Split("330k").Length - 1));
         Assert.Equal(Figures().Replace(before, ""), Figures().Replace(after, ""));
+    }
+
+    [Fact]
+    public void A_zigzag_stays_one()
+    {
+        var (text, boxes) = Laid("kittiwake-15");
+        var layout = ServiceDrawing.LayOut(
+            Read(text),
+            new Dictionary<string, double>(),
+            new(Zigzag: true),
+            TestContext.Current.CancellationToken
+        );
+
+        var revalued = ServiceDrawing.Revalue(layout, Read(text))!;
+
+        Assert.Equal(ServiceDrawing.Write(layout, DrawingFigures.None), ServiceDrawing.Write(revalued, DrawingFigures.None));
+        Assert.NotEqual(ServiceDrawing.Write(boxes, DrawingFigures.None), ServiceDrawing.Write(revalued, DrawingFigures.None));
     }
 
     [Theory]
@@ -36,7 +52,7 @@ public sealed partial class RevaluedDrawingTests
     {
         var (text, layout) = Laid("kittiwake-15");
 
-        Assert.Null(ServiceDrawing.Revalue(layout, Read(text.Replace(before, after, StringComparison.Ordinal)), Style));
+        Assert.Null(ServiceDrawing.Revalue(layout, Read(text.Replace(before, after, StringComparison.Ordinal))));
     }
 
     [Theory]
@@ -49,10 +65,7 @@ public sealed partial class RevaluedDrawingTests
         foreach (var line in Resistor().Matches(text).Select(m => m.Value))
         {
             var longer = Value().Replace(line, "1.23456M", 1);
-            if (
-                ServiceDrawing.Revalue(layout, Read(text.Replace(line, longer, StringComparison.Ordinal)), Style)
-                is not { } revalued
-            )
+            if (ServiceDrawing.Revalue(layout, Read(text.Replace(line, longer, StringComparison.Ordinal))) is not { } revalued)
             {
                 refused++;
                 continue;

@@ -37,6 +37,7 @@ public sealed class TypedRules
     public string DayShape { get; set; } = "";
     public string NumberShape { get; set; } = "";
     public string Mains { get; set; } = "";
+    public bool ZigzagResistors { get; set; }
     public TypedWaiting Waiting { get; private init; } = new();
 
     public static TypedRules Of(ShopRules rules) =>
@@ -68,6 +69,7 @@ public sealed class TypedRules
             DayShape = rules.Papers.DayShape,
             NumberShape = rules.Papers.NumberShape,
             Mains = rules.MainsVolts.ToString("0.#", Inv),
+            ZigzagResistors = rules.ZigzagResistors,
             Waiting = TypedWaiting.Of(rules),
         };
 
@@ -99,6 +101,7 @@ public sealed class TypedRules
             InvoiceTerms = InvoiceTerms.Trim(),
             LabelAddress = LabelAddress.Trim(),
             Format = new(DayShape, NumberShape),
+            ZigzagResistors = ZigzagResistors,
             MainsVolts = (double)fields.Figure(Mains.Replace("V", "", StringComparison.OrdinalIgnoreCase), "the mains"),
         };
         return new(fields.Wrong.Count == 0 ? rules : null, fields.Wrong);

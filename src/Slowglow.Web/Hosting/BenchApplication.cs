@@ -130,6 +130,7 @@ internal static class BenchApplication
         services.AddSingleton<TakeFromStock>();
         services.AddSingleton<ReceiveParts>();
         services.AddSingleton<FitPart>();
+        services.AddSingleton<FindBins>();
         services.AddSingleton<ChooseLogo>();
         services.AddSingleton<ReadStock>();
         services.AddSingleton<ReadLookBack>();

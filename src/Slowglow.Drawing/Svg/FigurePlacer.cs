@@ -10,6 +10,11 @@ internal sealed class FigurePlacer
     private const double LetterWidth = 0.56;
     private const double LineHeight = 1.0;
     private const int Farthest = 30;
+    private const int Near = 6;
+
+    /// <summary>Grid units between the baseline of a label and the row of a figure that just stands clear of it.</summary>
+    private const double AboveBaseline = 1.3;
+    private const double BelowBaseline = 0.55;
 
     private readonly HashSet<Cell> taken = [];
     private readonly Dictionary<string, List<Cell>> cells = [];
@@ -49,12 +54,12 @@ internal sealed class FigurePlacer
         return null;
     }
 
-    /// <summary>Further off, with a fine line to it: for what must be on the drawing because somebody measured it or is about to.</summary>
-    public FigureBox? PlaceApart(PointFigure figure, IReadOnlyList<FigureLine> lines)
+    /// <summary>Further off, with a fine line to it; how far depends on whether it must be on the drawing, because somebody measured it or is about to.</summary>
+    public FigureBox? PlaceApart(PointFigure figure, IReadOnlyList<FigureLine> lines, bool must)
     {
         var width = (int)Math.Ceiling(lines.Max(l => l.Text.Length) * LetterWidth);
         Cell[] spots = [.. Spots(figure).Take(12)];
-        for (var far = 2; far <= Farthest; far++)
+        for (var far = 2; far <= (must ? Farthest : Near); far++)
         {
             foreach (var spot in spots)
             {
@@ -75,7 +80,7 @@ internal sealed class FigurePlacer
                     var left = by.X < 0 ? spot.X + by.X - width : spot.X + by.X + 1;
                     var top = by.Y < 0 ? spot.Y + by.Y - lines.Count : spot.Y + by.Y;
                     var room = new Rect(left, top, left + width - 1, top + lines.Count - 1);
-                    if (IsFree(room))
+                    if (IsFree(room) && (must || LeadsClear(spot, by)))
                     {
                         Take(room);
                         taken.Add(spot);
@@ -116,6 +121,14 @@ internal sealed class FigurePlacer
         yield return (new(x - width, y - (height / 2), x - 1, y - (height / 2) + height - 1), "end");
     }
 
+    /// <summary>Nothing under the fine line: on a wire it would be read as a part of it.</summary>
+    private bool LeadsClear(Cell spot, Cell by)
+    {
+        var (dx, dy) = (Math.Sign(by.X), Math.Sign(by.Y));
+        var far = Math.Max(Math.Abs(by.X), Math.Abs(by.Y));
+        return Enumerable.Range(1, far - 1).All(k => !taken.Contains(new(spot.X + (k * dx), spot.Y + (k * dy))));
+    }
+
     private bool IsFree(Rect room)
     {
         for (var y = room.Top; y <= room.Bottom; y++)
@@ -139,6 +152,11 @@ internal sealed class FigurePlacer
             Take(room);
         }
 
+        foreach (var label in strip.Wired.Placed.SelectMany(p => p.Labels))
+        {
+            Take(RoomOf(label));
+        }
+
         strip.Wired.Rails.ToList().ForEach(r => Take(r.NameRoom));
         foreach (var pin in strip.Wired.Placed.SelectMany(p => p.Pins))
         {
@@ -160,6 +178,24 @@ internal sealed class FigurePlacer
                 }
             }
         }
+    }
+
+    /// <summary>Rows in which a line of figures would touch the letters of a label, at its true height and width.</summary>
+    private static Rect RoomOf(Label label)
+    {
+        var width = TextSize.Pixels(label.Text) / TextSize.Unit;
+        var left = label.Anchor switch
+        {
+            "middle" => label.X - (width / 2),
+            "end" => label.X - width,
+            _ => label.X,
+        };
+        return new(
+            (int)Math.Floor(left),
+            (int)Math.Ceiling(label.Y - AboveBaseline),
+            (int)Math.Ceiling(left + width),
+            (int)Math.Floor(label.Y + BelowBaseline)
+        );
     }
 
     private void Take(Rect room)

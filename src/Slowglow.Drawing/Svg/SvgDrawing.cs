@@ -101,7 +101,7 @@ internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures, b
                 figures.Next is { } mark && mark.Nets.FirstOrDefault() == figure.Net ? mark : null
             );
             var must = figure.Measured is not null || IsNext(figure);
-            if ((placer.Place(figure, lines) ?? (must && lines.Count > 0 ? placer.PlaceApart(figure, lines) : null)) is { } box)
+            if ((placer.Place(figure, lines) ?? (lines.Count > 0 ? placer.PlaceApart(figure, lines, must) : null)) is { } box)
             {
                 boxes.Add(box);
             }

@@ -25,7 +25,7 @@ public class DrawingRulesTests
         var drawing = new DrawnDocument(DrawnSheets.Draw(name).Svg);
         Assert.Empty(Overlaps(drawing.Bodies(), drawing.Bodies()));
         Assert.Empty(Overlaps(drawing.Texts(), drawing.Texts()));
-        Assert.Empty(Overlaps(drawing.Bodies(), drawing.Texts()));
+        Assert.Empty(Overlaps(drawing.Bodies(), drawing.Cores()));
     }
 
     [Theory]

@@ -6,6 +6,8 @@ namespace Slowglow.Tests.Drawing;
 /// <summary>A drawing read back from its SVG text alone: wires, pins, names, signs. It knows nothing of how the drawing was made.</summary>
 internal sealed class DrawnDocument
 {
+    private const double Slack = 1.6;
+
     private readonly List<XElement> all;
 
     public DrawnDocument(string svg)
@@ -46,6 +48,10 @@ internal sealed class DrawnDocument
                 )
                 .Select(TextBox),
         ];
+
+    /// <summary>What of the words must stay clear of a symbol's box: a little less than all, for a triangle fills half of its own.</summary>
+    public IReadOnlyList<Box> Cores() =>
+        [.. Texts().Select(t => t with { Top = t.Top + Slack, Bottom = Math.Max(t.Top + Slack, t.Bottom - Slack) })];
 
     /// <summary>Bodies of the symbols: everything inked in a part but its leads, by part.</summary>
     public IReadOnlyList<Box> Bodies() => [.. all.Where(e => e.Name.LocalName == "g" && Has(e, "part")).Select(BodyBox)];
@@ -95,7 +101,10 @@ internal sealed class DrawnDocument
             "middle" => x - (width / 2),
             _ => x,
         };
-        return new(e.Value, left, y - 6, left + width, y);
+        // Height of capitals and figures, and what hangs below the line, as shares of the size of letters in DejaVu Sans.
+        var size = small ? 9 : 10;
+        var below = e.Value.Any("gjpqy,()".Contains) ? 0.21 * size : 0;
+        return new(e.Value, left, y - (0.73 * size), left + width, y + below);
     }
 
     private static Box BodyBox(XElement part)

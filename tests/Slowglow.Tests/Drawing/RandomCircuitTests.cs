@@ -43,7 +43,7 @@ public class RandomCircuitTests
         Assert.Equal(DrawnNets.Of(sheet), DrawnNets.Of(drawing, sheet));
         Assert.Empty(DrawingRulesTests.Overlaps(drawing.Bodies(), drawing.Bodies()));
         Assert.Empty(DrawingRulesTests.Overlaps(drawing.Texts(), drawing.Texts()));
-        Assert.Empty(DrawingRulesTests.Overlaps(drawing.Bodies(), drawing.Texts()));
+        Assert.Empty(DrawingRulesTests.Overlaps(drawing.Bodies(), drawing.Cores()));
         var boxes = drawing.Bodies().Concat(drawing.Texts()).ToArray();
         Assert.Empty(drawing.Pieces.SelectMany(p => boxes.Where(p.RunsThrough).Select(b => b.Name)));
     }

@@ -18,6 +18,11 @@ window.slowglow = {
     const kept = sessionStorage.getItem(key);
     if (kept && !input.value) {
       input.value = kept;
+      // Whoever was typing goes on where the line ends, unless the hands are elsewhere by now.
+      if (document.activeElement === document.body) {
+        input.focus();
+        input.setSelectionRange(kept.length, kept.length);
+      }
     }
     return input.value;
   },

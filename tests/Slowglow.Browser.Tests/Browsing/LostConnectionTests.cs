@@ -16,6 +16,7 @@ public sealed class LostConnectionTests(Chromium chromium)
         await using var wire = CuttableWire.To(bench.Url);
         await using var someone = await chromium.SomeoneAsync();
         var person = await BenchPerson.AtAsync(someone, wire.Url);
+        await person.SettledAsync();
         await person.Line.PressSequentiallyAsync($"{Combo.Cathode} ");
 
         wire.Cut();

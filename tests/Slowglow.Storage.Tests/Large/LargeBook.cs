@@ -2,7 +2,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Slowglow.Storage.Tests.Large;
 
-/// <summary>A book of 100,000 jobs and 2,000,000 entries, generated in the database itself; 400 jobs are open.</summary>
+/// <summary>A book of 100,000 jobs and 2,000,000 entries, generated in the database itself; 400 jobs are open, 100 of them wait to be collected.</summary>
 internal static class LargeBook
 {
     public const int Jobs = 100_000;
@@ -32,7 +32,8 @@ internal static class LargeBook
             INSERT INTO board ("JobNumber", "CustomerId", "Customer", "Unit", "Complaint", "State", "WaitsFor", "Since", "BookedIn", "Promised", "UnitKey", "ModelKey", "Words", "Readings", "LastSequence")
             SELECT j."Number", j."CustomerId", c."Name", j.maker || ' ' || j.model, t.text,
               CASE WHEN j."Number" > {{Jobs - 400}} THEN 'OnTheBench' ELSE 'HandedOver' END,
-              CASE WHEN j."Number" > {{Jobs - 400}} THEN 'Us' ELSE 'Nothing' END,
+              CASE WHEN j."Number" > {{Jobs - 100}} THEN 'Collection' WHEN j."Number" > {{Jobs
+                - 400}} THEN 'Us' ELSE 'Nothing' END,
               j."BookedIn", j."BookedIn", j."BookedIn" + 1000000000, 'maker' || j."Number", lower(replace(j.maker || j.model, ' ', '')),
               lower(j."Number" || ' ' || c."Name" || ' ' || c."Contact" || ' ' || j.maker || ' ' || j.model || ' ' || j.serial || ' ' || t.text), 0, {{EntriesAJob}}
             FROM jobs j JOIN customers c ON c."Id" = j."CustomerId" JOIN timeline t ON t."JobNumber" = j."Number" AND t."Sequence" = 1

@@ -5,7 +5,7 @@ using Slowglow.Bench.Counter;
 
 namespace Slowglow.Storage.Tests.Large;
 
-/// <summary>How fast search and board are in a book of decades. Run on request: <c>-explicit only -class "*LargeBookBenchmark"</c>.</summary>
+/// <summary>How fast search, board and reminders are in a book of decades. Run on request: <c>-explicit only -class "*LargeBookBenchmark"</c>.</summary>
 public sealed class LargeBookBenchmark(PostgresServer server)
 {
     private const int Times = 15;
@@ -47,6 +47,8 @@ public sealed class LargeBookBenchmark(PostgresServer server)
 
         medians.Add(await MedianAsync(() => new ReadBoard(under.Shop).RunAsync(Cancel)));
         Tell(postgres, "board", medians[^1], "ms");
+        medians.Add(await MedianAsync(() => new ReadReminders(under.Shop, TimeProvider.System).RunAsync(Cancel)));
+        Tell(postgres, "whom to remind", medians[^1], "ms");
         Assert.All(medians, m => Assert.InRange(m, 0, MostMilliseconds));
     }
 

@@ -46,9 +46,9 @@ public sealed partial class WoundForm
         flashTyped = [.. flash.Select(_ => "")];
     }
 
-    private void Enter(int index, ChangeEventArgs change)
+    private void Enter(int index, string? text)
     {
-        typed[index] = change.Value?.ToString()?.Trim() ?? "";
+        typed[index] = text?.Trim() ?? "";
         noted = false;
         var lines = rows.Zip(typed).Where(r => r.Second.Length > 0).Select(r => $"{r.First.Line} = {r.Second}").ToArray();
         var read = RewindTransformer.Check(Answer, lines);
@@ -56,9 +56,9 @@ public sealed partial class WoundForm
         rows = read.Value ?? rows;
     }
 
-    private void Apply(int index, ChangeEventArgs change)
+    private void Apply(int index, string? text)
     {
-        flashTyped[index] = change.Value?.ToString()?.Trim() ?? "";
+        flashTyped[index] = text?.Trim() ?? "";
         noted = false;
         var read = QuantityText.TryRead(flashTyped[index], Unit.Volt, out var volts) && volts.Value > 0;
         flash[index] = flash[index] with { AppliedVolts = read ? volts.Value : double.NaN };

@@ -74,7 +74,9 @@ internal sealed class DiodeLaw : Law
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
-        if (Vector256.LessThanAll(Vector256.Abs(volts[0] - before[0]), Lanes.All(ThermalVolts)))
+        // Each lane for itself: whether a small step is held must not hang on what the neighbours do.
+        var far = Vector256.GreaterThanOrEqual(Vector256.Abs(volts[0] - before[0]), Lanes.All(ThermalVolts));
+        if (far.ExtractMostSignificantBits() == 0)
         {
             return;
         }
@@ -82,11 +84,11 @@ internal sealed class DiodeLaw : Law
         // From below the knee a tangent promises far too much; from above it lands at or above the knee and needs no help.
         var knee = constants[(int)Constant.Ideality] * ThermalVolts;
         var top = knee * Lanes.Log(knee / (Lanes.All(1.414) * constants[(int)Constant.SaturationAmps]));
-        var jump = Vector256.GreaterThan(volts[0], top) & Vector256.LessThan(before[0], top);
+        var jump = far & Vector256.GreaterThan(volts[0], top) & Vector256.LessThan(before[0], top);
         jump &= Vector256.GreaterThan(constants[(int)Constant.Working], Lanes.Zero);
         volts[0] = Lanes.Choose(jump, top, volts[0]);
         var bottom = -constants[(int)Constant.BreakdownVolts];
-        var fall = Vector256.LessThan(volts[0], bottom) & Vector256.GreaterThan(before[0], bottom + Lanes.All(0.3));
+        var fall = far & Vector256.LessThan(volts[0], bottom) & Vector256.GreaterThan(before[0], bottom + Lanes.All(0.3));
         volts[0] = Lanes.Choose(fall, bottom, volts[0]);
     }
 }

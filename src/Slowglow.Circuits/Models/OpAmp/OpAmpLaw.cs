@@ -124,10 +124,14 @@ internal sealed class OpAmpLaw : Law
 
     public override void Limit(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
-        if (IsSmall(before, volts, constants))
+        // Each lane for itself: whether a small step is held must not hang on what the neighbours do.
+        var small = Small(before, volts, constants);
+        if (small.ExtractMostSignificantBits() == 0xF)
         {
             return;
         }
+
+        var (positive, output) = (volts[Positive], volts[Out]);
 
         // Linearised by its output: the tangent says where the output would go; the input that gives that output is the next point.
         var half = Vector256.Max(Half(before[Supply], constants, out _), Half(volts[Supply], constants, out _));
@@ -161,10 +165,12 @@ internal sealed class OpAmpLaw : Law
         next = Lanes.Choose(moving, Lanes.Zero, next);
         volts[Positive] += (next - wants) * half / gain;
         LimitOutput(before, volts, constants);
+        volts[Positive] = Lanes.Choose(small, positive, volts[Positive]);
+        volts[Out] = Lanes.Choose(small, output, volts[Out]);
     }
 
     /// <summary>Steps that move the output by little beside what bends it need no holding.</summary>
-    private static bool IsSmall(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
+    private static Lane Small(ReadOnlySpan<Lane> before, Span<Lane> volts, ReadOnlySpan<Lane> constants)
     {
         var least = Vector256.Min(
             Lanes.All(0.05),
@@ -175,7 +181,7 @@ internal sealed class OpAmpLaw : Law
             Vector256.Abs(input),
             Vector256.Max(Vector256.Abs(volts[Out] - before[Out]), Vector256.Abs(volts[Supply] - before[Supply]))
         );
-        return Vector256.LessThanAll(most, least);
+        return Vector256.LessThan(most, least);
     }
 
     /// <summary>

@@ -18,13 +18,21 @@ window.slowglow = {
     const kept = sessionStorage.getItem(key);
     if (kept && !input.value) {
       input.value = kept;
-      // Whoever was typing goes on where the line ends, unless the hands are elsewhere by now.
-      if (document.activeElement === document.body) {
+      // Whoever was typing goes on where the line ends, unless the hands are elsewhere by now; on the heading only the program has put them.
+      if (document.activeElement.matches("body, h1")) {
         input.focus();
         input.setSelectionRange(kept.length, kept.length);
       }
     }
     return input.value;
+  },
+  // A page was gone to. Hands that are in a field by now, or in the text of a sheet, stay there.
+  focusHeading() {
+    const [heading, at] = [document.querySelector("h1"), document.activeElement];
+    if (heading && (!at || at.matches("body, main, a, button, summary"))) {
+      heading.tabIndex = -1;
+      heading.focus();
+    }
   },
   // A drawing was put on the page: one stop for the Tab key, arrows go on from there; the next reading comes into view when it is a new one.
   drawing(paper, card, bring) {

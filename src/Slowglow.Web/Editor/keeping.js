@@ -131,6 +131,11 @@ export class Keeping {
       throw e;
     }
     const body = answer.ok ? await answer.json() : { kept: false };
+    if (!this.dirty) {
+      // Saved while this was on its way: what it left behind is a copy of a version.
+      await ask(this.job, "drop-draft", this.#typed(""));
+      return;
+    }
     this.#say(body.kept ? "Not saved yet; kept here and by the bench program." : "Not saved yet; kept in this browser only.");
     if (answer.ok) {
       this.newest = body.newest;

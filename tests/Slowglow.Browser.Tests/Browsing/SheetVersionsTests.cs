@@ -95,6 +95,37 @@ public sealed class SheetVersionsTests(Chromium chromium)
         Assert.Equal(theirs, ours);
     }
 
+    [Fact]
+    public async Task Draft_on_its_way_while_the_sheet_is_saved_takes_nothing_back()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var person = await SheetPerson.AtAsync(someone, bench.Url);
+        var setOut = new TaskCompletionSource();
+        var saved = new TaskCompletionSource();
+        await person.Page.RouteAsync(
+            "**/sheet/draft",
+            async draft =>
+            {
+                setOut.TrySetResult();
+                await saved.Task;
+                await draft.ContinueAsync();
+            }
+        );
+
+        await FileAsync(person, Filed);
+        await setOut.Task;
+        await person.Page.Keyboard.PressAsync("Control+s");
+        await Expect(person.Kept).ToContainTextAsync("Saved as version 2");
+        await person.Page.RunAndWaitForResponseAsync(() => Task.FromResult(saved.TrySetResult()), "**/sheet/drop-draft");
+
+        await Expect(person.Kept).ToContainTextAsync("Saved as version 2");
+        await person.Page.ReloadAsync();
+        await person.ReadyAsync();
+        await Expect(person.Kept).ToContainTextAsync("Version 2, saved");
+        await Expect(person.Told).ToBeEmptyAsync();
+    }
+
     private static Task FileAsync(SheetPerson person, string text) =>
         person
             .Page.Locator("#sheet-file")

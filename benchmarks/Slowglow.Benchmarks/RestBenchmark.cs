@@ -93,32 +93,45 @@ internal sealed class RestBenchmark
     private int SolvePairs((string Name, int Slot, double Made, double Failed)[] faults)
     {
         var unsettled = 0;
+        var taken = -1;
         Parallel.For(
             0,
-            faults.Length,
-            () =>
-                (Solver: new StaticSolver(chain.Equations), Slots: faults.Select(_ => new double[chain.Slots.Length]).ToArray()),
-            (i, _, worker) =>
+            Environment.ProcessorCount,
+            _ =>
             {
-                var first = Problem(worker.Slots[i], reference, faults[i]);
-                worker.Solver.Solve([first]);
-                var relative = RestReference.Of(chain.Equations, first) ?? reference;
-                var pairs = new List<StaticProblem>(faults.Length);
-                for (var j = i + 1; j < faults.Length; j++)
+                var worker = new StaticSolver(chain.Equations);
+                var slots = faults.Select(_ => new double[chain.Slots.Length]).ToArray();
+                for (var i = Interlocked.Increment(ref taken); i < faults.Length; i = Interlocked.Increment(ref taken))
                 {
-                    if (faults[j].Slot != faults[i].Slot)
-                    {
-                        pairs.Add(Problem(worker.Slots[j], relative, faults[i], faults[j]));
-                    }
+                    Interlocked.Add(ref unsettled, PairsOf(faults, i, worker, slots));
                 }
-
-                worker.Solver.Solve(pairs);
-                Interlocked.Add(ref unsettled, pairs.Count(p => !p.Settled));
-                return worker;
-            },
-            _ => { }
+            }
         );
         return unsettled;
+    }
+
+    /// <summary>One fault together with each that comes after it; how many did not settle.</summary>
+    private int PairsOf(
+        (string Name, int Slot, double Made, double Failed)[] faults,
+        int i,
+        StaticSolver worker,
+        double[][] slots
+    )
+    {
+        var first = Problem(slots[i], reference, faults[i]);
+        worker.Solve([first]);
+        var relative = RestReference.Of(chain.Equations, first) ?? reference;
+        var pairs = new List<StaticProblem>(faults.Length);
+        for (var j = i + 1; j < faults.Length; j++)
+        {
+            if (faults[j].Slot != faults[i].Slot)
+            {
+                pairs.Add(Problem(slots[j], relative, faults[i], faults[j]));
+            }
+        }
+
+        worker.Solve(pairs);
+        return pairs.Count(p => !p.Settled);
     }
 
     /// <summary>How cost grows: faults a second on one thread.</summary>

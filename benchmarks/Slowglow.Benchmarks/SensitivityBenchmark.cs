@@ -16,7 +16,7 @@ internal sealed class SensitivityBenchmark
 
     /// <summary>Of a resistor, for differences.</summary>
     private const double Step = 1e-3;
-    private const int Repeats = 2000;
+    private const int Repeats = 60_000;
     private const double Open = 1e12;
     private readonly StageChain chain;
     private readonly StaticProblem healthy;

@@ -56,15 +56,27 @@ internal sealed class ElementLanes
     public (double[] Volts, double[] Currents, double[] Slopes) Take(int lane) =>
         (Of(portVolts, lane), Of(currents, lane), Of(slopes, lane));
 
+    /// <summary>The same, into arrays that are there already.</summary>
+    public void Take(int lane, (double[] Volts, double[] Currents, double[] Slopes) into)
+    {
+        Copy(portVolts, lane, into.Volts);
+        Copy(currents, lane, into.Currents);
+        Copy(slopes, lane, into.Slopes);
+    }
+
     private static double[] Of(Lane[] lanes, int lane)
     {
         var taken = new double[lanes.Length];
-        for (var i = 0; i < taken.Length; i++)
-        {
-            taken[i] = lanes[i].GetElement(lane);
-        }
-
+        Copy(lanes, lane, taken);
         return taken;
+    }
+
+    private static void Copy(Lane[] lanes, int lane, double[] into)
+    {
+        for (var i = 0; i < into.Length; i++)
+        {
+            into[i] = lanes[i].GetElement(lane);
+        }
     }
 
     /// <summary>Puts a world with known tangents into every lane.</summary>

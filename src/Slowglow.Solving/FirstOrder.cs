@@ -10,44 +10,68 @@ internal sealed class FirstOrder
     private readonly Equations equations;
     private readonly List<int> changed = [];
     private readonly StaticProblem[] waiting = new StaticProblem[Lanes.Width];
-    private readonly double[][] solutions = new double[Lanes.Width][];
+    private readonly double[][] solutions;
+    private readonly (double[] Volts, double[] Currents, double[] Slopes)[] advanced;
+    private readonly Queue<StaticProblem> left = new();
+    private IReadOnlyList<StaticProblem> problems = [];
     private RestReference? holding;
+    private double swing;
+    private int next;
     private int count;
 
-    public FirstOrder(Equations equations) => (this.equations, system) = (equations, new LaneSystem(equations));
-
-    /// <summary>Solves what it can; returns the others in their order.</summary>
-    public List<StaticProblem> Sift(IReadOnlyList<StaticProblem> problems, double swing)
+    public FirstOrder(Equations equations)
     {
-        List<StaticProblem> others = new(problems.Count);
-        foreach (var problem in problems)
+        this.equations = equations;
+        system = new LaneSystem(equations);
+        solutions = [.. Enumerable.Range(0, Lanes.Width).Select(_ => new double[equations.Unknowns])];
+        advanced = [.. Enumerable.Range(0, Lanes.Width).Select(system.Elements.Take)];
+    }
+
+    /// <summary>Begins with other problems.</summary>
+    public void Begin(IReadOnlyList<StaticProblem> problems, double swing) =>
+        (this.problems, this.swing, next, count) = (problems, swing, 0, 0);
+
+    /// <summary>
+    /// Solves what it can on the way to the next problem that it cannot, which is returned; null when there is none. What that problem carries
+    /// of a first step is written over once another is asked for.
+    /// </summary>
+    public StaticProblem? Next()
+    {
+        while (left.Count == 0 && (next < problems.Count || count > 0))
         {
-            if (
-                problem.Relative is not { } reference
-                || reference.Swing != swing
-                || Estimate(problem, reference) is not { } solution
-            )
+            if (next < problems.Count)
             {
-                others.Add(problem);
-                continue;
+                Take(problems[next++]);
             }
-
-            if (holding != reference)
+            else
             {
-                Judge(others);
-                Hold(reference);
-            }
-
-            (waiting[count], solutions[count]) = (problem, solution);
-            count++;
-            if (count == Lanes.Width)
-            {
-                Judge(others);
+                Judge();
             }
         }
 
-        Judge(others);
-        return others;
+        return left.TryDequeue(out var problem) ? problem : null;
+    }
+
+    private void Take(StaticProblem problem)
+    {
+        if (problem.Relative is not { } reference || reference.Swing != swing || OnlyBranch(problem, reference) is not { } only)
+        {
+            left.Enqueue(problem);
+            return;
+        }
+
+        if (holding != reference)
+        {
+            Judge();
+            Hold(reference);
+        }
+
+        Estimate(equations.Branches[only], only, problem.Slots, reference, solutions[count]);
+        waiting[count++] = problem;
+        if (count == Lanes.Width)
+        {
+            Judge();
+        }
     }
 
     private void Hold(RestReference reference)
@@ -64,8 +88,8 @@ internal sealed class FirstOrder
     private void Return(RestReference reference) =>
         system.Elements.PutEverywhere(reference.PortVolts, reference.Currents, reference.Slopes);
 
-    /// <summary>The state to first order when one branch alone differs, else null.</summary>
-    private double[]? Estimate(StaticProblem problem, RestReference reference)
+    /// <summary>The branch that alone differs and is known by its answer, else null.</summary>
+    private int? OnlyBranch(StaticProblem problem, RestReference reference)
     {
         RestLoader.Differences(reference.Slots, problem.Slots, changed);
         if (changed.Count == 0 || problem.Pushed.Count > 0)
@@ -85,10 +109,10 @@ internal sealed class FirstOrder
             only = uses[0];
         }
 
-        return reference.Answers[only].Length == 0 ? null : Estimate(equations.Branches[only], only, problem.Slots, reference);
+        return reference.Answers[only].Length == 0 ? null : only;
     }
 
-    private static double[] Estimate(Branch branch, int index, double[] slots, RestReference reference)
+    private static void Estimate(Branch branch, int index, double[] slots, RestReference reference, double[] solution)
     {
         var answer = reference.Answers[index];
         var siemens = RestBranch.Siemens(branch, slots) - RestBranch.Siemens(branch, reference.Slots);
@@ -97,16 +121,13 @@ internal sealed class FirstOrder
             - RestBranch.SourceAmps(branch, reference.Slots, reference.Swing);
         var amps =
             (source - (siemens * RestBranch.Across(branch, reference.X))) / (1 + (siemens * RestBranch.Across(branch, answer)));
-        var solution = new double[answer.Length];
         for (var r = 0; r < solution.Length; r++)
         {
             solution[r] = reference.X[r] + (amps * answer[r]);
         }
-
-        return solution;
     }
 
-    private void Judge(List<StaticProblem> others)
+    private void Judge()
     {
         if (count == 0)
         {
@@ -125,23 +146,22 @@ internal sealed class FirstOrder
         var leaving = system.Elements.Leaving(system.X, system.Slots);
         for (var lane = 0; lane < count; lane++)
         {
-            (waiting[lane].Solution, waiting[lane].Settled, waiting[lane].Steps) = (
-                solutions[lane],
-                (leaving & (1u << lane)) == 0,
-                1
-            );
+            if ((leaving & (1u << lane)) == 0)
+            {
+                (waiting[lane].Solution, waiting[lane].Settled, waiting[lane].Steps) = ([.. solutions[lane]], true, 1);
+            }
         }
 
         if (leaving != 0)
         {
-            Advance(leaving, others);
+            Advance(leaving);
         }
 
         count = 0;
     }
 
     /// <summary>What leaves its tangents goes on from there: the estimate is the first of its Newton steps.</summary>
-    private void Advance(uint leaving, List<StaticProblem> others)
+    private void Advance(uint leaving)
     {
         system.Elements.Advance(system.X, system.Slots);
         system.Elements.Evaluate(system.Slots);
@@ -149,8 +169,9 @@ internal sealed class FirstOrder
         {
             if ((leaving & (1u << lane)) != 0)
             {
-                waiting[lane].Advanced = system.Elements.Take(lane);
-                others.Add(waiting[lane]);
+                system.Elements.Take(lane, advanced[lane]);
+                waiting[lane].Advanced = advanced[lane];
+                left.Enqueue(waiting[lane]);
             }
         }
 

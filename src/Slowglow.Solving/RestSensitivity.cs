@@ -14,7 +14,10 @@ public sealed class RestSensitivity
     private readonly Equations equations;
     private readonly LaneSystem system;
     private readonly SparsePattern pattern;
-    private readonly Lane[] linear;
+
+    /// <summary>What the branches put into the matrix at rest, one number at a time: all lanes hold the same world.</summary>
+    private readonly (int Position, int Slot, double Weight, bool IsOhms)[] stamps;
+    private readonly Lane[] elements;
     private readonly Lane[] unused;
     private readonly double[] factors;
     private readonly double[] inverse;
@@ -35,7 +38,8 @@ public sealed class RestSensitivity
         pattern = equations.Pattern;
 
         // One more, where what is at ground goes.
-        linear = new Lane[pattern.Entries + 1];
+        elements = new Lane[pattern.Entries + 1];
+        stamps = [.. equations.Branches.Where(b => b.Kind != BranchKind.Storage).SelectMany(StampsOf)];
         unused = new Lane[equations.Unknowns];
         factors = new double[pattern.Entries];
         inverse = new double[pattern.Size];
@@ -50,6 +54,15 @@ public sealed class RestSensitivity
         }
 
         moved = [.. changes.Select(c => (BranchAt(c.Slot), c.Relative))];
+    }
+
+    private IEnumerable<(int Position, int Slot, double Weight, bool IsOhms)> StampsOf(Branch branch)
+    {
+        var n = branch.Rows.Length;
+        var positions = pattern.PositionsOf(branch.Rows);
+        return from a in Enumerable.Range(0, n)
+            from b in Enumerable.Range(0, n)
+            select (positions[(a * n) + b], branch.Slot, branch.Weights[a] * branch.Weights[b], branch.Kind == BranchKind.Flow);
     }
 
     private Branch BranchAt(int slot) =>
@@ -88,11 +101,21 @@ public sealed class RestSensitivity
 
         system.Elements.Linearise(system.X);
         system.Elements.Evaluate(system.Slots);
-        system.AssembleLinear(0, linear);
-        system.Elements.Stamp(linear, unused);
+        Array.Clear(elements);
+        system.Elements.Stamp(elements, unused);
         for (var p = 0; p < factors.Length; p++)
         {
-            factors[p] = linear[p].ToScalar();
+            factors[p] = elements[p].ToScalar();
+        }
+
+        foreach (var (position, slot, weight, isOhms) in stamps)
+        {
+            factors[position] += isOhms ? weight / slots[slot] : weight * slots[slot];
+        }
+
+        foreach (var diagonal in pattern.Diagonal)
+        {
+            factors[diagonal] += LaneSystem.Leak;
         }
     }
 

@@ -22,6 +22,6 @@ public sealed class StaticProblem
     /// <summary>Newton steps taken.</summary>
     public int Steps { get; set; }
 
-    /// <summary>Port volts, currents and slopes after a first step taken outside the lanes; null where none was.</summary>
+    /// <summary>Port volts, currents and slopes after a first step taken outside the lanes; null where none was, and once the problem is done.</summary>
     internal (double[] Volts, double[] Currents, double[] Slopes)? Advanced { get; set; }
 }

@@ -17,6 +17,7 @@ public sealed class StaticSolver
     private readonly StaticProblem?[] inLane = new StaticProblem?[Lanes.Width];
     private readonly int[] steps = new int[Lanes.Width];
     private IReadOnlyList<(int Row, double Amps)> pushed = [];
+    private bool filled;
     private double swing;
 
     public StaticSolver(Equations equations)
@@ -30,13 +31,12 @@ public sealed class StaticSolver
     public void Solve(IReadOnlyList<StaticProblem> problems, double swing = 0, CancellationToken cancel = default)
     {
         this.swing = swing;
-        var left = firstOrder.Sift(problems, swing);
+        firstOrder.Begin(problems, swing);
         var hard = new List<StaticProblem>();
-        var next = 0;
         Array.Clear(inLane);
         loader.Forget();
-        FillIdleLanes(left);
-        while (Refill(left, ref next))
+        filled = false;
+        while (Refill())
         {
             cancel.ThrowIfCancellationRequested();
             Step(hard);
@@ -49,43 +49,52 @@ public sealed class StaticSolver
         }
     }
 
-    /// <summary>A lane that has no world yet works on a copy of another's.</summary>
-    private void FillIdleLanes(IReadOnlyList<StaticProblem> problems)
-    {
-        for (var lane = problems.Count; lane < Lanes.Width && problems.Count > 0; lane++)
-        {
-            loader.Load(lane, problems[0], swing);
-        }
-    }
-
-    private bool Refill(IReadOnlyList<StaticProblem> problems, ref int next)
+    private bool Refill()
     {
         var changed = false;
         var busy = false;
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
-            if (inLane[lane] is null && next < problems.Count)
+            if (inLane[lane] is null && firstOrder.Next() is { } problem)
             {
-                if (!changed && next >= Lanes.Width)
+                if (!changed && filled)
                 {
                     system.Elements.Still();
                 }
 
                 changed = true;
-                inLane[lane] = problems[next];
-                steps[lane] = problems[next].Advanced is null ? 0 : 1;
-                loader.Load(lane, problems[next++], swing);
+                inLane[lane] = problem;
+                steps[lane] = problem.Advanced is null ? 0 : 1;
+                loader.Load(lane, problem, swing);
             }
 
             busy |= inLane[lane] is not null;
         }
 
+        if (!filled && busy)
+        {
+            FillIdleLanes();
+        }
+
+        filled = true;
         if (changed)
         {
             system.Elements.Evaluate(system.Slots);
         }
 
         return busy;
+    }
+
+    /// <summary>A lane that has no world from the beginning works on a copy of the first.</summary>
+    private void FillIdleLanes()
+    {
+        for (var lane = 1; lane < Lanes.Width; lane++)
+        {
+            if (inLane[lane] is null)
+            {
+                loader.Load(lane, inLane[0]!, swing);
+            }
+        }
     }
 
     private void Newton()
@@ -117,6 +126,7 @@ public sealed class StaticSolver
             {
                 hard.Add(problem);
                 problem.Steps = steps[lane];
+                problem.Advanced = null;
                 inLane[lane] = null;
             }
             else if ((agreeing & bit) != 0)
@@ -134,7 +144,7 @@ public sealed class StaticSolver
             solution[r] = system.X[r].GetElement(lane);
         }
 
-        (problem.Solution, problem.Settled, problem.Steps) = (solution, true, steps[lane]);
+        (problem.Solution, problem.Settled, problem.Steps, problem.Advanced) = (solution, true, steps[lane], null);
         inLane[lane] = null;
     }
 

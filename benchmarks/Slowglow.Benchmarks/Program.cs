@@ -20,6 +20,17 @@ if (args is [RestBenchmark.Argument])
     return;
 }
 
+if (args is [DiagnosisBenchmark.Argument, .. var asked])
+{
+    Console.WriteLine(DiagnosisRow.Heading);
+    foreach (var folder in asked)
+    {
+        Console.WriteLine(new DiagnosisBenchmark(folder).Run());
+    }
+
+    return;
+}
+
 string[] folders = args.Length > 0 ? args : ["kittiwake-15", "saltmarsh-lm2", "heronsgate-m60"];
 Console.WriteLine(
     $"{Environment.ProcessorCount} cores, .NET {Environment.Version}, {(IsOptimised() ? "Release" : "DEBUG: figures mean nothing")}"

@@ -21,14 +21,10 @@ public sealed class Diagnostician
     private const double Likely = 1e-3;
     private const int MostLikely = 120;
 
-    /// <summary>Setups looked ahead to, and stories solved before somebody else gets a turn.</summary>
-    private const int MostForeseen = 2;
-    private const int Portion = 64;
-
     private readonly IWorldSource source;
     private readonly Lock gate = new();
     private Knowledge? knowledge;
-    private IReadOnlyList<int> left = [];
+    private Foresight? foresight;
 
     public Diagnostician(Worlds worlds)
         : this(new WorldSource(worlds)) { }
@@ -44,11 +40,12 @@ public sealed class Diagnostician
             knowledge.Hypotheses.Weigh(knowledge.UnitPriors.For(evidence));
             var weighing = new Weighing(knowledge, progress, cancel);
             var posterior = weighing.Weigh(evidence);
-            left = weighing.Left;
             var plausible = posterior.Above(Plausible, MostPlausible);
             var likely = posterior.Above(Likely, MostLikely);
             var setups = new Benches(knowledge);
-            var benches = setups.Solve(setups.On(evidence.Setups), plausible, likely, progress, cancel);
+            var offered = setups.On(evidence.Setups);
+            foresight = new(weighing.Left, plausible, offered);
+            var benches = setups.Solve(offered, plausible, likely, progress, cancel);
             var cures = new CureGroups(knowledge, posterior, benches).Cures;
             var next = new ReadingChoice(knowledge, posterior, cures, plausible, evidence.Setups).Best(benches);
             return Result(evidence, posterior, cures, next, cancel);
@@ -59,28 +56,17 @@ public sealed class Diagnostician
     /// Solves what the readings proposed last will ask for, so that weighing them takes no longer than a blink. Meant for the time in which they are being
     /// taken; what was solved when it is cancelled is kept.
     /// </summary>
-    /// <param name="next">Proposed by <see cref="Diagnose"/>; their first setups are prepared.</param>
+    /// <param name="next">Proposed by <see cref="Diagnose"/>; their setups come first.</param>
     /// <param name="cancel">Stops it.</param>
     public void Foresee(IReadOnlyList<NextReading> next, CancellationToken cancel)
     {
-        foreach (var setup in next.Select(n => n.Setup).DistinctBy(SetupKey.Of).Take(MostForeseen))
+        foreach (var step in foresight?.Steps(next.Select(n => n.Setup)) ?? [])
         {
-            for (var done = 0; Solve(setup, done, cancel); done += Portion) { }
-        }
-    }
-
-    /// <returns>False when there was nothing left to solve from there on.</returns>
-    private bool Solve(Setup setup, int from, CancellationToken cancel)
-    {
-        lock (gate)
-        {
-            cancel.ThrowIfCancellationRequested();
-            if (knowledge is null || from >= left.Count)
+            lock (gate)
             {
-                return false;
+                cancel.ThrowIfCancellationRequested();
+                step(knowledge!, cancel);
             }
-            knowledge.BlockOf(setup).Ensure(left.Skip(from).Take(Portion).Append(0), null, cancel);
-            return true;
         }
     }
 

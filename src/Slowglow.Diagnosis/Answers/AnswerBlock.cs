@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Hypotheses;
 using Slowglow.Diagnosis.Likelihood;
@@ -24,6 +25,9 @@ internal sealed class AnswerBlock
     private readonly MeterClass meter;
     private readonly double widestDc;
     private readonly HashSet<int> pairsWithoutGap = [];
+
+    /// <summary>Asked for themselves and not only as a neighbour: their gaps are final.</summary>
+    private readonly HashSet<int> betweenBoth = [];
     private AnswerKind[]?[] kinds;
     private double[]?[] means;
     private float[]?[] spreads;
@@ -79,6 +83,7 @@ internal sealed class AnswerBlock
     }
 
     /// <summary>Variance of meter and model at a value on the scale, and of what is left where nothing should be.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double ErrorVariance(int probe, double scaled)
     {
         var value = Scale.Of(Probes[probe]).From(scaled);
@@ -91,23 +96,23 @@ internal sealed class AnswerBlock
     /// <summary>Solves the hypotheses that have not been asked yet, with their neighbours in severity.</summary>
     public void Ensure(IEnumerable<int> wanted, IProgress<double>? progress, CancellationToken cancel)
     {
-        int[] missing = [.. wanted.SelectMany(WithNeighbours).Where(h => !Has(h)).Distinct()];
-        if (missing.Length == 0 || Probes.Count == 0)
+        int[] asked = [.. wanted.Distinct()];
+        int[] missing = [.. asked.SelectMany(WithNeighbours).Where(h => !Has(h)).Distinct()];
+        if (missing.Length > 0 && Probes.Count > 0)
         {
-            AddPairGaps();
-            return;
+            Grow();
+            var sets = missing.Select(hypotheses.FaultsOf).ToList();
+            var answers = source.Ask(Setup, sets, Probes, meter, progress, cancel);
+            for (var i = 0; i < missing.Length; i++)
+            {
+                Keep(missing[i], answers[i]);
+            }
         }
-        Grow();
-        var sets = missing.Select(hypotheses.FaultsOf).ToList();
-        var answers = source.Ask(Setup, sets, Probes, meter, progress, cancel);
-        for (var i = 0; i < missing.Length; i++)
+        foreach (var h in missing.Concat(asked).Where(h => Has(h) && !betweenBoth.Contains(h)))
         {
-            Keep(missing[i], answers[i]);
+            SetGaps(h);
         }
-        foreach (var h in missing)
-        {
-            AddGaps(h);
-        }
+        betweenBoth.UnionWith(asked.Where(Has));
         AddPairGaps();
     }
 
@@ -178,8 +183,10 @@ internal sealed class AnswerBlock
         return widest * widest;
     }
 
-    /// <summary>The last column of soft faults. One known neighbour is enough.</summary>
-    private void AddGaps(int h)
+    /// <summary>
+    /// The last column but one of soft faults. One known neighbour is enough until the fault itself is asked for: both are known then.
+    /// </summary>
+    private void SetGaps(int h)
     {
         if (hypotheses[h].Members is not null)
         {
@@ -195,10 +202,10 @@ internal sealed class AnswerBlock
         {
             if (kinds[h]![p] == AnswerKind.Value)
             {
-                var gap = GapShare * Step(h, milder, worse, p);
-                gap = Math.Clamp(gap, -GapLimit(p), GapLimit(p));
-                spreads[h]![p * Columns + Columns - 2] = (float)gap;
-                variances[h]![p] += gap * gap;
+                ref var kept = ref spreads[h]![p * Columns + Columns - 2];
+                variances[h]![p] -= (double)kept * kept;
+                kept = (float)Math.Clamp(GapShare * Step(h, milder, worse, p), -GapLimit(p), GapLimit(p));
+                variances[h]![p] += (double)kept * kept;
             }
         }
     }

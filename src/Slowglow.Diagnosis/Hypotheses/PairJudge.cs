@@ -60,6 +60,21 @@ internal sealed class PairJudge
         return score;
     }
 
+    /// <summary>Log of prior and likelihood of one story, each reading taken by itself; minus infinity where it was not asked.</summary>
+    public double ScoreAlone(int h)
+    {
+        if (!Known(h))
+        {
+            return double.NegativeInfinity;
+        }
+        var score = logPriors[h];
+        for (var i = 0; i < readings.Count; i++)
+        {
+            score += readings.LogAlone(i, predictions[h][i]);
+        }
+        return score;
+    }
+
     /// <summary>Log of prior and likelihood of both at once.</summary>
     public double Score(int a, int b)
     {

@@ -18,6 +18,12 @@ internal sealed class PairSearch(Knowledge knowledge, ReadingSet readings, IProg
     private const int MostSolved = 40;
     private const int EachCure = 3;
 
+    /// <summary>
+    /// A pair this many nats behind the best story, both judged by adding deviations up, is not solved: odds of twenty thousand to one, beside which
+    /// what the adding leaves out is small.
+    /// </summary>
+    private const double FarBehind = 10;
+
     public static bool IsNeeded(Posterior posterior)
     {
         if (posterior.Readings.Count < 2)
@@ -42,10 +48,15 @@ internal sealed class PairSearch(Knowledge knowledge, ReadingSet readings, IProg
         var firsts = FirstMembers(singles, judge);
         var pairs = Judge(firsts, singles, judge);
         Ensure(pairs.SelectMany(p => new[] { p.First, p.Second }));
+        (int First, int Second, double Score)[] rated =
+        [
+            .. pairs.Select(p => (p.First, p.Second, judge.Score(p.First, p.Second) + Math.Log(Cascade(p.First, p.Second)))),
+        ];
+        var bound = rated.Select(p => p.Score).Concat(singles.Append(0).Select(judge.ScoreAlone)).Max() - FarBehind;
         return
         [
-            .. pairs
-                .Select(p => (p.First, p.Second, Score: judge.Score(p.First, p.Second) + Math.Log(Cascade(p.First, p.Second))))
+            .. rated
+                .Where(p => p.Score > bound)
                 .OrderByDescending(p => p.Score)
                 .GroupBy(p => (list[p.First].Part, list[p.Second].Part))
                 .SelectMany(g => g.Take(EachCure))

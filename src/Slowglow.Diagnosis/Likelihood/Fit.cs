@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Answers;
 
@@ -81,6 +82,7 @@ internal sealed class Fit
     }
 
     /// <summary>What the hypothesis expects of a probe, knowing the readings.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public Prediction Predict(AnswerBlock block, int probe)
     {
         var kind = block.KindOf(hypothesis, probe);
@@ -96,6 +98,7 @@ internal sealed class Fit
     }
 
     /// <summary>Forward substitution: the covariances with the readings so far, whitened; the shift and the variance they explain.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private (double[] Row, double Shift, double Variance) Condition(AnswerColumn column)
     {
         var row = new double[figures.Count];
@@ -117,6 +120,7 @@ internal sealed class Fit
         return (row, shift, variance);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static double Dot(ReadOnlySpan<float> a, ReadOnlySpan<float> b)
     {
         var lanes = Vector<float>.Zero;

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Likelihood;
 using Slowglow.Sheets.Readings;
@@ -6,13 +7,12 @@ namespace Slowglow.Diagnosis.Next;
 
 /// <summary>
 /// What a reading could show: a mixture over hypotheses, cut into bins. The last bin is "no figure" (overload, or nothing that holds).
+/// After a reading hundreds of thousands of these sums stand between the key and the answer: they are compiled in full at once.
 /// </summary>
 internal sealed class Predictive
 {
-    private const int MostEdges = 30;
-
-    /// <summary>Beyond this many widths a distribution is taken as done.</summary>
-    private const double Done = 12;
+    /// <summary>Figures told apart by a limit that is enough for anything.</summary>
+    public const int MostEdges = 30;
 
     /// <summary>Where a prediction puts edges, in widths from its centre.</summary>
     private static readonly double[] Smear = [-3.2, -1.3, 0, 1.3, 3.2];
@@ -38,6 +38,7 @@ internal sealed class Predictive
     public double At(int cure, int bin) => chances[cure, bin];
 
     /// <summary>Expected information about the cure, bits.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public double Bits()
     {
         var cures = Cures;
@@ -66,16 +67,18 @@ internal sealed class Predictive
     }
 
     /// <summary>Cuts the mixture of <paramref name="active"/> and none-of-these (the last cure) into bins.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static Predictive Of(
         IReadOnlyList<Prediction?> predictions,
         IReadOnlyList<Active> active,
         int cures,
         Broad none,
         double pNone,
-        Probe probe
+        Probe probe,
+        int most = MostEdges
     )
     {
-        var edges = EdgesOf(predictions, active, MostEdges);
+        var edges = EdgesOf(predictions, active, most);
         var chances = new double[cures, edges.Length + 2];
         var covered = pNone;
         var bins = new double[edges.Length + 2];
@@ -99,6 +102,7 @@ internal sealed class Predictive
         return new(edges, chances, covered);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static void Fill(double[] bins, Prediction prediction, double[] edges, Broad none, Probe probe)
     {
         if (!prediction.HasFigure)
@@ -111,11 +115,7 @@ internal sealed class Predictive
         double before = 0;
         for (var e = 0; e < edges.Length; e++)
         {
-            var z = (edges[e] - prediction.Mean) / prediction.Sd;
-            var below =
-                z < -Done ? 0
-                : z > Done ? 1
-                : StudentT.Cumulative(z);
+            var below = StudentT.CumulativeNearly((edges[e] - prediction.Mean) / prediction.Sd);
             bins[e] = (1 - open) * (below - before);
             before = below;
         }
@@ -142,27 +142,36 @@ internal sealed class Predictive
     }
 
     /// <summary>Edges at even steps of the weight of all predictions, each smeared over its width.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal static double[] EdgesOf(IReadOnlyList<Prediction?> predictions, IReadOnlyList<Active> active, int most)
     {
-        var points = new List<(double At, double Weight, double Sd)>();
+        var at = new double[Smear.Length * active.Count];
+        var points = new (double Weight, double Sd)[at.Length];
+        var count = 0;
+        double whole = 0;
         for (var i = 0; i < active.Count; i++)
         {
             if (predictions[i] is { HasFigure: true } p)
             {
                 var weight = active[i].Probability + 0.5 / active.Count;
-                points.AddRange(Smear.Select(k => (p.Mean + k * p.Sd, weight, p.Sd)));
+                foreach (var k in Smear)
+                {
+                    at[count] = p.Mean + k * p.Sd;
+                    points[count++] = (weight, p.Sd);
+                    whole += weight;
+                }
             }
         }
-        points.Sort((a, b) => a.At.CompareTo(b.At));
-        var step = points.Sum(p => p.Weight) / (most + 1);
+        Array.Sort(at, points, 0, count);
+        var step = whole / (most + 1);
         var edges = new List<double>();
         double sum = 0;
-        foreach (var point in points)
+        for (var k = 0; k < count; k++)
         {
-            sum += point.Weight;
-            if (sum >= step && (edges.Count == 0 || point.At > edges[^1] + 0.4 * point.Sd))
+            sum += points[k].Weight;
+            if (sum >= step && (edges.Count == 0 || at[k] > edges[^1] + 0.4 * points[k].Sd))
             {
-                edges.Add(point.At);
+                edges.Add(at[k]);
                 sum = 0;
             }
         }

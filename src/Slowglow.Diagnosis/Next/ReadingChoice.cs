@@ -25,6 +25,10 @@ internal sealed class ReadingChoice
     private const int FewSecond = 10;
     private const int FewActive = 80;
 
+    /// <summary>Outcomes that all readings are told apart by, and how many of these are looked at more closely.</summary>
+    private const int CoarseEdges = 10;
+    private const int MostCloser = 60;
+
     private readonly Knowledge knowledge;
     private readonly Posterior posterior;
     private readonly IReadOnlyList<Cure> cures;
@@ -56,7 +60,10 @@ internal sealed class ReadingChoice
         {
             return [];
         }
-        Proposal[] single = [.. benches.SelectMany(Weigh).Where(p => p.Bits >= LeastBits).OrderByDescending(p => p.Rate)];
+        Proposal[] single =
+        [
+            .. Closer([.. benches.SelectMany(Weigh)]).Where(p => p.Bits >= LeastBits).OrderByDescending(p => p.Rate),
+        ];
         var proposals = FirstSettlesLittle(single) ? TwoAhead(single).OrderByDescending(p => p.Worth) : single.AsEnumerable();
         var says = new OutcomeWords(cures);
         return
@@ -64,8 +71,27 @@ internal sealed class ReadingChoice
             .. proposals
                 .DistinctBy(p => (p.Probe.Red, p.Probe.Kind))
                 .Take(Shown)
-                .Select(p => says.Say(p, PredictiveOf(p.Bench, p.Index), Leads(p))),
+                .Select(p => says.Say(p, PredictiveOf(p.Bench, p.Index, Predictive.MostEdges), Leads(p))),
         ];
+    }
+
+    /// <summary>The best of all readings on offer once more, with their outcomes told apart more finely.</summary>
+    private Proposal[] Closer(Proposal[] all)
+    {
+        Proposal[] best =
+        [
+            .. all.OrderByDescending(p => p.Rate)
+                .Take(MostCloser)
+                .Concat(all.OrderByDescending(p => p.Bits).Take(FewSecond))
+                .Distinct(ReferenceEqualityComparer.Instance)
+                .Cast<Proposal>(),
+        ];
+        Parallel.For(
+            0,
+            best.Length,
+            p => best[p] = best[p] with { Bits = PredictiveOf(best[p].Bench, best[p].Index, Predictive.MostEdges).Bits() }
+        );
+        return best;
     }
 
     /// <summary>Less than half of what is open about the cure.</summary>
@@ -137,7 +163,7 @@ internal sealed class ReadingChoice
                     proposals[p] = new(
                         bench,
                         p,
-                        PredictiveOf(bench, p).Bits(),
+                        PredictiveOf(bench, p, CoarseEdges).Bits(),
                         cost.Minutes(probe, bench.Setup),
                         cost.WeighedMinutes(probe, bench.Setup),
                         cost.RiskMinutes(probe, bench.Setup, volts),
@@ -149,7 +175,7 @@ internal sealed class ReadingChoice
         return [.. proposals.OfType<Proposal>()];
     }
 
-    private Predictive PredictiveOf(Bench bench, int p)
+    private Predictive PredictiveOf(Bench bench, int p, int most)
     {
         var predictions = new Prediction?[active.Count];
         for (var i = 0; i < active.Count; i++)
@@ -159,7 +185,7 @@ internal sealed class ReadingChoice
         }
         var probe = bench.Block.Probes[p];
         var broad = new Broad(probe, bench.Block.Alone(0, p), knowledge.Answers.Reach);
-        return Predictive.Of(predictions, active, cures.Count + 2, broad, posterior.None, probe);
+        return Predictive.Of(predictions, active, cures.Count + 2, broad, posterior.None, probe, most);
     }
 
     /// <summary>What the leading stories would show, in words that the proposal can quote.</summary>

@@ -19,15 +19,15 @@ internal sealed class CaseRunner(BenchUnit unit, RehearsalRules rules)
         var statements = new List<Statement>();
         double slowest = 0;
         var result = Diagnose(hidden, cancel);
-        statements.Add(Say(hidden, result));
-        while (steps.Count < rules.MostReadings && !IsCertain(result) && chooser.Next(hidden, result, tried) is { } choice)
+        statements.Add(Say(hidden, result, 0));
+        while (steps.Count < rules.MostReadings && !IsProven(result) && chooser.Next(hidden, result, tried) is { } choice)
         {
             tried.Add(choice);
             var reading = hidden.Measure(choice.Probe, choice.Setup);
             var clock = Stopwatch.StartNew();
             result = reading is null ? result : Diagnose(hidden, cancel);
             slowest = Math.Max(slowest, clock.Elapsed.TotalMilliseconds);
-            statements.Add(Say(hidden, result));
+            statements.Add(Say(hidden, result, steps.Count + 1));
             var first = result.Suspects.FirstOrDefault();
             steps.Add(new(choice.Probe, choice.Setup, reading, first?.Part ?? "", first?.Probability ?? 0));
         }
@@ -37,8 +37,7 @@ internal sealed class CaseRunner(BenchUnit unit, RehearsalRules rules)
     private DiagnosisResult Diagnose(HiddenUnit hidden, CancellationToken cancel) =>
         unit.Diagnostician.Diagnose(new(hidden.Complaint, Setups, [.. hidden.Readings]), null, cancel);
 
-    private bool IsCertain(DiagnosisResult result) =>
-        result.Suspects.Count > 0 && result.Suspects[0].Probability >= rules.Certainty;
+    private bool IsProven(DiagnosisResult result) => result.Suspects.Count > 0 && result.Suspects[0].Probability >= rules.Proof;
 
     private IReadingChooser Chooser(HiddenUnit hidden, Strategy strategy, int seed) =>
         strategy switch
@@ -56,8 +55,8 @@ internal sealed class CaseRunner(BenchUnit unit, RehearsalRules rules)
         return unit.Sheet.Signals.Skip(fine).FirstOrDefault() ?? unit.Sheet.Signals.FirstOrDefault();
     }
 
-    private static Statement Say(HiddenUnit hidden, DiagnosisResult result) =>
-        new(result.Suspects.FirstOrDefault()?.Probability ?? 0, RankOf(hidden, result) == 1, hidden.Readings.Count);
+    private static Statement Say(HiddenUnit hidden, DiagnosisResult result, int readings) =>
+        new(result.Suspects.FirstOrDefault()?.Probability ?? 0, RankOf(hidden, result) == 1, readings, hidden.Minutes);
 
     private static int RankOf(HiddenUnit hidden, DiagnosisResult result)
     {
@@ -95,7 +94,7 @@ internal sealed class CaseRunner(BenchUnit unit, RehearsalRules rules)
             first?.Group.Count ?? 0,
             first?.Second is not null,
             result.NoneOfThese,
-            IsCertain(result),
+            rules.Certainty,
             hidden.Minutes,
             slowest,
             steps,

@@ -27,13 +27,16 @@ public sealed record RehearsalReport(RehearsalRequest Request, IReadOnlyList<Reh
     public double Certain => Share(Singles, c => c.IsCertain);
 
     /// <summary>Share of those in which that certainty was right.</summary>
-    public double CertainAndRight => Share([.. Singles.Where(c => c.IsCertain)], c => c.Rank == 1);
+    public double CertainAndRight => Share([.. Singles.Where(c => c.IsCertain)], c => c.Reached!.Value.IsRight);
 
-    /// <summary>Mean readings of single faults, those given up with all they took.</summary>
-    public double Readings => Mean(Singles, c => c.Steps.Count);
+    /// <summary>Mean readings of single faults until that certainty, those given up with all they took.</summary>
+    public double Readings => Mean(Singles, c => c.Reached?.Readings ?? c.Steps.Count);
 
-    /// <summary>Mean minutes of single faults.</summary>
-    public double Minutes => Mean(Singles, c => c.Minutes);
+    /// <summary>Mean minutes of single faults until that certainty.</summary>
+    public double Minutes => Mean(Singles, c => c.Reached?.Minutes ?? c.Minutes);
+
+    /// <summary>Mean readings of single faults until nothing more was proposed.</summary>
+    public double ReadingsToTheEnd => Mean(Singles, c => c.Steps.Count);
 
     /// <summary>Of all that was said on the way, single faults.</summary>
     public Reliability OnTheWay => Reliability.Of([.. Singles.SelectMany(c => c.Statements)]);

@@ -14,7 +14,8 @@ internal static class RehearsalTable
         console.Say($"The true part came first in {Share(report.First)}, in the first three in {Share(report.FirstThree)}.");
         console.Say(
             $"{Share(report.Certain)} reached {Share(report.Request.Rules.Certainty)}, and {Share(report.CertainAndRight)} of those were right; "
-                + $"{Number(report.Readings)} readings and {Number(report.Minutes)} minutes on average, those given up included."
+                + $"{Number(report.Readings)} readings and {Number(report.Minutes)} minutes to there on average, those given up included; "
+                + $"{Number(report.ReadingsToTheEnd)} readings until nothing more was proposed."
         );
         console.Say(
             $"A right first suspect was one part alone in {Share(report.Alone)}, {Number(report.Group)} parts on average."

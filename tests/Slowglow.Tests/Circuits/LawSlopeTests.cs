@@ -103,6 +103,52 @@ public sealed class LawSlopeTests
             );
     }
 
+    /// <summary>What a lane is told must not hang on its neighbours: a world would then depend on the worlds solved beside it.</summary>
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Each_lane_is_judged_for_itself(string name)
+    {
+        var (law, constants, low, high) = Cases[name];
+        var c = constants.Select(v => Vector256.Create(v)).ToArray();
+        Gen.Select(Gen.Double[-0.5, 1.5].Array[4 * law.Ports], Gen.Double[-1, 1].Array[4 * law.Ports], Gen.Double[-9, 1].Array[4])
+            .Sample(
+                (at, moves, decades) =>
+                {
+                    Lane Volts(Func<int, double> of) => Vector256.Create(of(0), of(1), of(2), of(3));
+                    double Before(int p, int lane) => low[p] + (at[(p * 4) + lane] * (high[p] - low[p]));
+                    double After(int p, int lane) => Before(p, lane) + (moves[(p * 4) + lane] * Math.Pow(10, decades[lane]));
+                    Lane[] before = [.. Enumerable.Range(0, law.Ports).Select(p => Volts(lane => Before(p, lane)))];
+                    Lane[] after = [.. Enumerable.Range(0, law.Ports).Select(p => Volts(lane => After(p, lane)))];
+                    var moved = law.Moved(before, after, c);
+                    var (together, held) = (Currents(law, after, c), (Lane[])after.Clone());
+                    law.Limit(before, held, c);
+                    for (var lane = 0; lane < 4; lane++)
+                    {
+                        Lane[] Alone(Lane[] all) => [.. all.Select(v => Vector256.Create(v.GetElement(lane)))];
+                        var (from, to) = (Alone(before), Alone(after));
+                        var movedAlone = law.Moved(from, to, c);
+                        var currents = Currents(law, to, c);
+                        law.Limit(from, to, c);
+                        Assert.Equal(movedAlone.AsInt64().GetElement(0), moved.AsInt64().GetElement(lane));
+                        for (var p = 0; p < law.Ports; p++)
+                        {
+                            Assert.Equal(to[p].AsInt64().GetElement(0), held[p].AsInt64().GetElement(lane));
+                            Assert.Equal(currents[p].AsInt64().GetElement(0), together[p].AsInt64().GetElement(lane));
+                        }
+                    }
+                },
+                iter: 400,
+                threads: 1
+            );
+    }
+
+    private static Lane[] Currents(Law law, Lane[] volts, Lane[] constants)
+    {
+        var currents = new Lane[law.Ports];
+        law.Evaluate(volts, constants, currents, new Lane[law.Ports * law.Ports]);
+        return currents;
+    }
+
     private static (double[] Currents, double[] Slopes) Evaluate(Law law, double[] constants, double[] volts)
     {
         var c = constants.Select(v => Vector256.Create(v)).ToArray();

@@ -7,8 +7,8 @@ public class ReliabilityTests
 {
     private static Statement[] Say(double probability, int right, int wrong) =>
         [
-            .. Enumerable.Repeat(new Statement(probability, true, 0), right),
-            .. Enumerable.Repeat(new Statement(probability, false, 0), wrong),
+            .. Enumerable.Repeat(new Statement(probability, true, 0, 0), right),
+            .. Enumerable.Repeat(new Statement(probability, false, 0, 0), wrong),
         ];
 
     [Fact]

@@ -24,8 +24,8 @@ internal static class AgreementPage
         until the grids reach the cathode, which is what the 1 means.
 
         What the laws are known not to do: the current below cut-off falls off more slowly than the valve's (rows at 0.01 and 1 mA); the
-        anode resistance of the 6V6GT, KT66 and EL34 comes out of one arctangent, and is up to two and a half times the printed one; that of
-        the EL84, 6L6GC and 6550 has the anode's own field besides. A screen far below the fitted volts (6V6GT at 100 V) is read low by a sixth.
+        anode resistance of the EL34, fitted to one point, comes out of one arctangent; that of the other pentodes has the anode's own field besides.
+        A screen takes the same share of the space current at every grid voltage, where that of the 6V6GT falls towards cut-off.
         The KT66 ultra-linear row is said by its own source not to go with the set that the valve was fitted to.
 
         """;

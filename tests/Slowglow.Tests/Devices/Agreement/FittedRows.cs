@@ -22,7 +22,7 @@ internal static class FittedRows
         ("EL84", Rest, "", "yes"),
         ("EL84", Output, "connection=pentode class=A ", "yes"),
         ("EL84", Output, "connection=pentode class=B", "yes"),
-        ("6V6GT", Rest, "triode-connected", "yes"),
+        ("6V6GT", Rest, "triode-connected", "no"),
         ("6V6GT", Rest, "", "yes"),
         ("6V6GT", Output, "connection=pentode class=A1", "yes"),
         ("6V6GT", Output, "load_ohms=10000 drive_volts_peak_total=0", "yes"),

@@ -16,30 +16,35 @@ internal sealed class Placer
     /// <summary>Places looked at closely before the best so far is taken: what comes later costs more from the outset.</summary>
     private const int MostTried = 500;
 
+    /// <summary>What a part of another stage inside a formation costs, in columns of wire.</summary>
+    private const double Intruder = 40;
+
     private readonly Bed bed = new();
     private readonly WireSketch sketch;
     private readonly Dictionary<Symbol, Placed> placed = [];
     private readonly Dictionary<string, List<(Symbol Symbol, PlacedPin Pin)>> joined = [];
-    private readonly Dictionary<Symbol, IReadOnlyList<Stance>> stances = [];
+    private readonly IReadOnlyDictionary<Symbol, IReadOnlyList<Stance>> stances;
     private readonly IReadOnlyList<Symbol> order;
     private readonly CancellationToken cancel;
     private readonly int rounds;
     private Rect bounds;
 
-    public Placer(IReadOnlyList<Symbol> symbols, Stances poses, PlacingOrder ordering, int rounds, CancellationToken cancel)
+    public Placer(
+        IReadOnlyDictionary<Symbol, IReadOnlyList<Stance>> stances,
+        PlacingOrder ordering,
+        int rounds,
+        CancellationToken cancel
+    )
     {
         sketch = new WireSketch(bed);
         this.cancel = cancel;
         this.rounds = rounds;
-        foreach (var symbol in symbols)
-        {
-            stances[symbol] = poses.Of(symbol);
-        }
-
-        order = ordering.Of(symbols);
+        this.stances = stances;
+        order = ordering.Of([.. stances.Keys]);
     }
 
-    public IReadOnlyList<Placed> Place()
+    /// <summary>The strip as it is placed first, then after each round of finding better places.</summary>
+    public IEnumerable<IReadOnlyList<Placed>> Places()
     {
         foreach (var symbol in order)
         {
@@ -56,17 +61,22 @@ internal sealed class Placer
                 cancel.ThrowIfCancellationRequested();
                 Improve(symbol);
             }
-        }
 
-        // What hangs on nothing here stands in a row at the end.
-        loose.ToList().ForEach(Lift);
-        foreach (var symbol in loose)
-        {
-            Put(Outside(symbol));
-        }
+            // What hangs on nothing here stands near the pins that it is named after, or else in a row at the end.
+            loose.ToList().ForEach(Lift);
+            SketchAll();
+            foreach (var symbol in loose)
+            {
+                Put(NearNamesakes(symbol) ?? Outside(symbol));
+            }
 
-        return [.. order.Select(s => placed[s])];
+            yield return [.. order.Select(s => placed[s]).SelectMany(Parted)];
+        }
     }
+
+    /// <summary>A formation's members at their own places.</summary>
+    private static IEnumerable<Placed> Parted(Placed one) =>
+        one.Stance.Members.Count == 0 ? [one] : one.Stance.Members.Select(m => m.Moved(one.Origin));
 
     private bool IsLoose(Symbol symbol) =>
         placed[symbol].Pins.All(p => p.Tie != PinTie.Wire || joined[p.Net].TrueForAll(j => j.Symbol == symbol));
@@ -210,18 +220,22 @@ internal sealed class Placer
     private double Nearness(Stance stance, Cell origin)
     {
         double sum = 0;
-        foreach (var pin in stance.Pins)
+        foreach (var end in stance.Ends)
         {
-            if (pin.Tie == PinTie.Wire && joined.TryGetValue(pin.Net, out var list) && list.Count > 0)
+            var least = int.MaxValue;
+            foreach (var pin in end)
             {
-                var (at, least) = (pin.At + origin, int.MaxValue);
-                foreach (var (_, other) in list)
+                if (joined.TryGetValue(pin.Net, out var list))
                 {
-                    least = Math.Min(least, other.At.DistanceTo(at));
+                    var at = pin.At + origin;
+                    foreach (var (_, other) in list)
+                    {
+                        least = Math.Min(least, other.At.DistanceTo(at));
+                    }
                 }
-
-                sum += least - 1;
             }
+
+            sum += least == int.MaxValue ? 0 : least - 1;
         }
 
         return sum;
@@ -230,13 +244,16 @@ internal sealed class Placer
     private double Cost(Stance stance, Cell origin)
     {
         double cost = 0;
-        var body = stance.Body.Moved(origin);
-        foreach (var pin in stance.Pins.Where(p => p.Tie == PinTie.Wire))
+        Rect[] bodies = [.. stance.Bodies.Select(b => b.Moved(origin))];
+        foreach (var end in stance.Ends)
         {
             var least = double.PositiveInfinity;
-            foreach (var target in Targets(pin).OrderBy(t => t.At.DistanceTo(pin.At + origin)).Take(3))
+            foreach (var pin in end)
             {
-                least = Math.Min(least, sketch.Cost(pin.Net, pin.At + origin, pin.Out, target.At, target.Out, body));
+                foreach (var target in Targets(pin).OrderBy(t => t.At.DistanceTo(pin.At + origin)).Take(3))
+                {
+                    least = Math.Min(least, sketch.Cost(pin.Net, pin.At + origin, pin.Out, target.At, target.Out, bodies));
+                }
             }
 
             cost += double.IsPositiveInfinity(least) ? 0 : least;
@@ -247,13 +264,62 @@ internal sealed class Placer
             cost += 2.5 * sketch.Covered(room.Moved(origin), stance.Pins);
         }
 
-        return cost + Growth(stance, origin);
+        return cost + Growth(stance, origin) + (Intruders(stance, origin) * Intruder);
     }
+
+    /// <summary>Valves, transistors and transformers that would stand in a formation they do not belong to.</summary>
+    private int Intruders(Stance stance, Cell origin)
+    {
+        var outline = stance.Outline.Moved(origin);
+        var isLarge = IsLarge(stance.Symbol);
+        return isLarge || stance.Members.Count > 0
+            ? placed.Values.Count(o =>
+                (o.Stance.Members.Count > 0 ? isLarge : stance.Members.Count > 0 && IsLarge(o.Symbol)) && o.Outline.Meets(outline)
+            )
+            : 0;
+    }
+
+    private static bool IsLarge(Symbol symbol) => symbol.IsActive || symbol is TransformerSymbol;
 
     private double Growth(Stance stance, Cell origin)
     {
         var grown = bounds.With(stance.Outline.Moved(origin));
         return (0.2 * (grown.Width - bounds.Width)) + (0.5 * (grown.Height - bounds.Height));
+    }
+
+    /// <summary>Null when no pin stands for one of its tags, or there is no room about any.</summary>
+    private Placed? NearNamesakes(Symbol symbol)
+    {
+        var (best, least) = ((Placed?)null, double.PositiveInfinity);
+        foreach (var stance in stances[symbol])
+        {
+            foreach (var pin in stance.Pins.Where(p => p.Tie == PinTie.Tag))
+            {
+                var namesakes = placed.Values.SelectMany(p => p.Pins).Where(p => p.Net == pin.Net && p.Tie != PinTie.RailLine);
+                foreach (var origin in namesakes.Take(4).SelectMany(n => About(n.At - pin.At)))
+                {
+                    var covered = stance.Rooms.Sum(r => sketch.Covered(r.Moved(origin), stance.Pins));
+                    var cost = stance.Penalty + Growth(stance, origin) + (3 * covered);
+                    if (cost < least && bed.Fits(stance, origin))
+                    {
+                        (best, least) = (new Placed(stance, origin), cost);
+                    }
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private static IEnumerable<Cell> About(Cell middle)
+    {
+        for (var dx = -2 * ReachX; dx <= 2 * ReachX; dx++)
+        {
+            for (var dy = -2 * ReachY; dy <= 2 * ReachY; dy++)
+            {
+                yield return middle + new Cell(dx, dy);
+            }
+        }
     }
 
     /// <summary>Nothing of its nets is placed yet, or there is no room near it: to the right of everything.</summary>

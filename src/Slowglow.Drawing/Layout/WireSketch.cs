@@ -36,13 +36,12 @@ internal sealed class WireSketch(Bed bed)
         return count;
     }
 
-    public double Cost(string net, Cell from, Heading? leaving, Cell to, Heading arriving, Rect self) =>
+    public double Cost(string net, Cell from, Heading? leaving, Cell to, Heading arriving, IReadOnlyList<Rect> self) =>
         Ways(from, to).Min(w => Cost(net, w, leaving, arriving, self));
 
     public void Draw(string net, Cell from, Heading leaving, Cell to, Heading arriving)
     {
-        var nowhere = new Rect(int.MaxValue, int.MaxValue, int.MinValue, int.MinValue);
-        var best = Ways(from, to).MinBy(w => Cost(net, w, leaving, arriving, nowhere))!;
+        var best = Ways(from, to).MinBy(w => Cost(net, w, leaving, arriving, []))!;
         foreach (var cell in Cells(best))
         {
             if (Bed.Index(cell) is var i && i >= 0)
@@ -71,7 +70,7 @@ internal sealed class WireSketch(Bed bed)
         }
     }
 
-    private double Cost(string net, Cell[] way, Heading? leaving, Heading arriving, Rect self)
+    private double Cost(string net, Cell[] way, Heading? leaving, Heading arriving, IReadOnlyList<Rect> self)
     {
         double cost = Bend * (way.Length - 2);
         if (leaving is { } heading && Direction(way[0], way[1]) is { } first)
@@ -99,7 +98,7 @@ internal sealed class WireSketch(Bed bed)
     }
 
     /// <summary>Of the cells after the first, the last among them only where the way goes on.</summary>
-    private double RunCost(string net, Cell from, Cell to, bool withLast, Rect self)
+    private double RunCost(string net, Cell from, Cell to, bool withLast, IReadOnlyList<Rect> self)
     {
         double cost = 0;
         var step = new Cell(Math.Sign(to.X - from.X), Math.Sign(to.Y - from.Y));
@@ -112,7 +111,7 @@ internal sealed class WireSketch(Bed bed)
             }
 
             cost += 1;
-            if (self.Holds(cell) || bed.IsTaken(cell))
+            if (self.Any(r => r.Holds(cell)) || bed.IsTaken(cell))
             {
                 cost += Obstacle;
             }

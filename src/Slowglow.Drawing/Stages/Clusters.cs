@@ -28,7 +28,13 @@ internal sealed class Clusters(Sheet sheet, IReadOnlyList<Symbol> stages, NetRol
             leaderOf[leader] = leader;
         }
 
-        Gather(leaders, stages.Where(s => s.IsActive));
+        // A mirror under a pair is two steps from the leader: again until no further section is reached.
+        for (var before = -1; before < leaderOf.Count; )
+        {
+            before = leaderOf.Count;
+            Gather([.. leaderOf.Keys], stages.Where(s => s.IsActive));
+        }
+
         Gather([.. leaders, .. stages.Where(s => s.IsActive && leaderOf.ContainsKey(s) && !leaders.Contains(s))], stages);
         var rest = stages.Where(s => !leaderOf.ContainsKey(s)).ToArray();
         var ways = sheet.Signals.Select(graph.Way).ToList();

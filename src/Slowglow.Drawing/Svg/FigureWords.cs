@@ -6,7 +6,7 @@ namespace Slowglow.Drawing.Svg;
 internal static class FigureWords
 {
     /// <summary>Volts below which a point is taken to stand at chassis; the drawing then writes no figure.</summary>
-    private const double Nothing = 0.02;
+    internal const double Nothing = 0.02;
 
     public static IReadOnlyList<FigureLine> Lines(PointFigure figure, bool isNamed, NextMark? next)
     {

@@ -29,7 +29,7 @@ internal static class Foot
         }
 
         var room = Math.Max(78, (int)(width * 1.5));
-        string[] rest = [.. homeless.Where(h => double.IsFinite(h.Nominal)).Select(Say)];
+        string[] rest = [.. homeless.Where(h => Math.Abs(h.Nominal) >= FigureWords.Nothing).Select(Say)];
         if (rest.Length > 0)
         {
             lines.Add($"No room beside the wire: {string.Join(", ", rest)}.");

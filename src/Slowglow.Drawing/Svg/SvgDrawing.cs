@@ -22,7 +22,7 @@ internal sealed class SvgDrawing(DrawingLayout layout, DrawingFigures figures, b
                 : layout.Strips.Select(s => s.Outline).Aggregate((a, b) => a.With(b));
         var notes = Foot.Lines(figures, homeless, outline.Width);
         var width = 10 * (Math.Max(outline.Right, 50) + (2 * Margin));
-        var height = 10 * (outline.Bottom + Head + (2 * Margin)) + (13 * notes.Count);
+        var height = 10 * (outline.Bottom + Head + (2 * Margin)) + (13 * notes.Count) + 10;
         svg.Open(
             "svg",
             ("xmlns", "http://www.w3.org/2000/svg"),

@@ -39,6 +39,6 @@ internal static class Severities
     /// <summary>Ohms of a dry joint in a wire, or of a fuse holder that has lost its spring: much more is as good as open.</summary>
     public static readonly double[] Joint = [100];
 
-    /// <summary>The common mix-ups: a ring of the colour code, or a zero, too many or too few.</summary>
-    public static readonly double[] Fitted = [10, 0.1];
+    /// <summary>The common mix-ups: a ring of the colour code, or a zero or two, too many or too few. What lies between is the next drawer.</summary>
+    public static readonly double[] Fitted = [10, 100, 0.1, 0.01];
 }

@@ -28,6 +28,7 @@ internal static class SeverityLadder
         fault.Mode
             is FailureMode.Leaky
                 or FailureMode.Drifted
+                or FailureMode.WrongValue
                 or FailureMode.LowEmission
                 or FailureMode.DriedOut
                 or FailureMode.BadContact
@@ -38,7 +39,7 @@ internal static class SeverityLadder
     private static double Badness(Fault fault) =>
         fault.Mode switch
         {
-            FailureMode.Drifted => Math.Abs(Math.Log(fault.Severity)),
+            FailureMode.Drifted or FailureMode.WrongValue => Math.Abs(Math.Log(fault.Severity)),
             FailureMode.BadContact or FailureMode.Gassy => Math.Log(fault.Severity),
             _ => -Math.Log(fault.Severity),
         };

@@ -47,6 +47,18 @@ public sealed class ComboEvidenceTests
         Assert.Contains(result.Suspects[0].Explains, e => e.Contains("V4 would turn", StringComparison.Ordinal));
     }
 
+    /// <summary>A resistor from the next drawer, and one of the wrong decade: no drift, and no rung of a ladder either.</summary>
+    [Theory]
+    [InlineData("4.7k")]
+    [InlineData("940")]
+    public void A_part_that_measures_another_value_than_the_drawings_is_convicted(string ohms)
+    {
+        var result = AskWith("first channel quiet", "V1.6 = 242 V", $"R10 = {ohms} ohm on cold");
+
+        Assert.Equal("R10", result.Suspects[0].Part);
+        Assert.True(result.Suspects[0].Probability > 0.5, result.Summary);
+    }
+
     private static DiagnosisResult Ask(params string[] lines) => AskWith(null, lines);
 
     private static DiagnosisResult AskWith(string? complaint, params string[] lines)

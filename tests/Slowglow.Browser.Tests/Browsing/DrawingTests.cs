@@ -24,6 +24,7 @@ public sealed class DrawingTests(Chromium chromium)
 
         await drawing.Locator("[data-part='R10'] .name").ClickAsync();
         var note = person.Page.Locator("#part-note");
+        await Expect(note).ToBeInViewportAsync(new() { Ratio = 0.95f });
         await Expect(note).ToContainTextAsync("of its rating)");
         await Expect(note).ToContainTextAsync("R10 drifted up");
         await Expect(note).ToContainTextAsync("lift one leg of R10");

@@ -40,5 +40,8 @@ internal static class Severities
     public static readonly double[] Joint = [100];
 
     /// <summary>The common mix-ups: a ring of the colour code, or a zero or two, too many or too few. What lies between is the next drawer.</summary>
-    public static readonly double[] Fitted = [10, 100, 0.1, 0.01];
+    public static readonly double[] FittedOhms = [10, 100, 0.1, 0.01];
+
+    /// <summary>The same of capacitors: one zero, for a hundredfold reservoir would be seen.</summary>
+    public static readonly double[] FittedFarads = [10, 0.1];
 }

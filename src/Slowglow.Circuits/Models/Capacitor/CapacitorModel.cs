@@ -83,7 +83,7 @@ internal sealed class CapacitorModel(CapacitorPart part) : TwoPinModel(part)
         [
             .. Severities.FilmLeak.Select(ohms => Whole(FailureMode.Leaky, ohms)),
             Whole(FailureMode.Drifted, Faded),
-            .. Severities.Fitted.Select(factor => Whole(FailureMode.WrongValue, factor)),
+            .. Severities.FittedFarads.Select(factor => Whole(FailureMode.WrongValue, factor)),
         ];
 
     public override PartStress Stress(StressView view)

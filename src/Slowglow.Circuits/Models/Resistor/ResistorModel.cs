@@ -41,7 +41,7 @@ internal sealed class ResistorModel(ResistorPart part) : TwoPinModel(part)
             Whole(FailureMode.Short),
             .. Severities.Up.Select(s => Whole(FailureMode.Drifted, s)),
             .. Severities.Down.Select(s => Whole(FailureMode.Drifted, s)),
-            .. Severities.Fitted.Select(s => Whole(FailureMode.WrongValue, s)),
+            .. Severities.FittedOhms.Select(s => Whole(FailureMode.WrongValue, s)),
         ];
 
     public override PartStress Stress(StressView view)

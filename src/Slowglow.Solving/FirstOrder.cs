@@ -27,9 +27,12 @@ internal sealed class FirstOrder
         advanced = [.. Enumerable.Range(0, Lanes.Width).Select(system.Elements.Take)];
     }
 
-    /// <summary>Begins with other problems.</summary>
-    public void Begin(IReadOnlyList<StaticProblem> problems, double swing) =>
+    /// <summary>Begins with other problems; what was left when the last work was cancelled is forgotten.</summary>
+    public void Begin(IReadOnlyList<StaticProblem> problems, double swing)
+    {
         (this.problems, this.swing, next, count) = (problems, swing, 0, 0);
+        left.Clear();
+    }
 
     /// <summary>
     /// Solves what it can on the way to the next problem that it cannot, which is returned; null when there is none. What that problem carries

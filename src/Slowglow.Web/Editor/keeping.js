@@ -6,7 +6,7 @@ const held = [];
 
 export class Keeping {
   constructor(job, kept, told) {
-    Object.assign(this, { job, kept, told, basedOn: null, saved: "", dirty: false, saving: false });
+    Object.assign(this, { job, kept, told, basedOn: null, saved: "", dirty: false, saving: false, askedMeanwhile: null });
     this.drafts = new Newest(350, (text, signal) => this.#send(text, signal));
     addEventListener("pagehide", () => {
       if (this.dirty && this.view) {
@@ -77,6 +77,7 @@ export class Keeping {
 
   async save(overNewer = false) {
     if (this.saving) {
+      this.askedMeanwhile = { overNewer: overNewer || this.askedMeanwhile?.overNewer === true };
       return;
     }
     this.saving = true;
@@ -95,6 +96,12 @@ export class Keeping {
       this.#say("Not saved: the bench program does not answer. What you typed is kept in this browser.");
     } finally {
       this.saving = false;
+    }
+    // What was asked while the answer was on its way counts, unless that answer has settled it.
+    const asked = this.askedMeanwhile;
+    this.askedMeanwhile = null;
+    if (asked && this.dirty) {
+      await this.save(asked.overNewer);
     }
   }
 

@@ -61,8 +61,39 @@ public sealed class SheetPageTests(Chromium chromium)
         await Expect(two.Told).ToContainTextAsync("A newer version");
         await Expect(two.Text).ToContainTextAsync("from the second window");
         await two.Page.Keyboard.PressAsync("Control+s");
-        await Expect(two.Kept).ToContainTextAsync("Not saved");
+        await Expect(two.Kept).ToContainTextAsync("Not saved. What you typed is kept");
         await two.Told.GetByText("Save mine after it").ClickAsync();
+        await Expect(two.Kept).ToContainTextAsync("Saved as version 3");
+        await Expect(one.Text).ToContainTextAsync("from the second window");
+    }
+
+    [Fact]
+    public async Task Save_asked_for_while_another_is_on_its_way_is_not_lost()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var one = await SheetPerson.AtAsync(someone, bench.Url);
+        var two = await SheetPerson.AtAsync(someone, bench.Url);
+        await two.TypeAboveAsync("# from the second window");
+        await one.TypeAboveAsync("# from the first window");
+        await one.Page.Keyboard.PressAsync("Control+s");
+        await Expect(two.Told).ToContainTextAsync("A newer version");
+
+        // The refusal of the first press comes only after the second press.
+        var answered = new TaskCompletionSource();
+        await two.Page.RouteAsync(
+            "**/sheet/save",
+            async route =>
+            {
+                await answered.Task;
+                await route.ContinueAsync();
+            }
+        );
+        await two.Page.Keyboard.PressAsync("Control+s");
+        await Expect(two.Kept).ToHaveTextAsync("Saving ...");
+        await two.Told.GetByText("Save mine after it").ClickAsync();
+        answered.SetResult();
+
         await Expect(two.Kept).ToContainTextAsync("Saved as version 3");
         await Expect(one.Text).ToContainTextAsync("from the second window");
     }

@@ -82,8 +82,7 @@ run_tests() {
 }
 
 # The reference solver is native code that can bring its whole process down, so it has processes of its own, and a second chance when that happens. It runs
-# once a process, and its comparison with the demo sheets takes longer than all the rest, so it works beside the others once the browser, which minds its company,
-# has done.
+# once a process and on one core, so it works beside the others once the browser, which minds its company, has done.
 reference='Slowglow.Tests.ReferenceSolver'
 units="tests/Slowglow.Tests/bin/Release/net10.0/Slowglow.Tests.dll"
 demos=DemoAgreementTests
@@ -99,6 +98,11 @@ compare() {
   echo "$passed $failed" >"$counts/$1"
 }
 
+compare_demos() {
+  local unit
+  for unit in $each; do compare "$unit" -class "$reference.$unit$demos"; done
+}
+
 begun=
 for project in tests/*/; do
   name=$(basename "$project")
@@ -108,13 +112,13 @@ for project in tests/*/; do
   echo "Testing $name ..."
   run_tests "$program" -namespace- "$reference" || { echo "$name ended without a count" >&2; failed=$((failed + 1)); }
   if [ -z "$begun" ]; then
-    for unit in $each; do (compare "$unit" -class "$reference.$unit$demos") & done
+    (compare_demos) &
+    (compare rest -namespace "$reference" -class- "*$demos") &
     begun=yes
   fi
 done
 
-echo "Comparing with the reference solver ..."
-(compare rest -namespace "$reference" -class- "*$demos")
+echo "Waiting for the reference solver ..."
 wait
 for part in $each rest; do
   read -r good bad <"$counts/$part" || { good=0; bad=1; }

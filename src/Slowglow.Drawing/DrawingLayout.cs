@@ -1,5 +1,6 @@
 using Slowglow.Drawing.Layout;
 using Slowglow.Drawing.Stages;
+using Slowglow.Drawing.Strips;
 using Slowglow.Sheets;
 
 namespace Slowglow.Drawing;

@@ -1,6 +1,7 @@
 using Slowglow.Drawing.Grid;
 using Slowglow.Drawing.Layout;
 using Slowglow.Drawing.Stages;
+using Slowglow.Drawing.Strips;
 using Slowglow.Drawing.Svg;
 using Slowglow.Drawing.Symbols;
 using Slowglow.Sheets;

@@ -1,4 +1,3 @@
-using Slowglow.Drawing.Formations;
 using Slowglow.Drawing.Grid;
 using Slowglow.Drawing.Symbols;
 
@@ -18,12 +17,15 @@ internal sealed class Stance
         Attachments = [.. Pins.Where(p => p.Tie is PinTie.Chassis or PinTie.Tag).Select(Attach)];
         Rooms = [.. Bodies, .. labelRoom, .. Attachments.SelectMany(a => a.Room)];
         Outline = Rooms.Aggregate((a, b) => a.With(b)).With(Rect.Around([.. Pins.Select(p => p.At)]));
+        Ends = EndsOf(Pins, areOfOneSymbol: true);
     }
 
-    /// <summary>A formation, whose members do not move against each other.</summary>
-    public Stance(Formation formation, IReadOnlyList<Placed> members)
+    /// <summary>Symbols that are placed as one and do not move against each other.</summary>
+    /// <param name="symbol">Stands for them all.</param>
+    /// <param name="members">About the origin of <paramref name="symbol"/>.</param>
+    public Stance(Symbol symbol, IReadOnlyList<Placed> members)
     {
-        Symbol = formation;
+        Symbol = symbol;
         Pose = new Pose();
         Members = members;
         Penalty = members.Sum(m => m.Stance.Penalty);
@@ -33,6 +35,7 @@ internal sealed class Stance
         Attachments = [.. members.SelectMany(m => m.Attachments)];
         Rooms = [.. members.SelectMany(m => m.Rooms)];
         Outline = members.Select(m => m.Outline).Aggregate((a, b) => a.With(b));
+        Ends = EndsOf(Pins, areOfOneSymbol: false);
     }
 
     public Symbol Symbol { get; }
@@ -43,7 +46,7 @@ internal sealed class Stance
     public IReadOnlyList<PlacedPin> Pins { get; }
     public IReadOnlyList<Rect> Bodies { get; }
 
-    /// <summary>What a formation consists of, about the formation's origin; empty for a symbol by itself.</summary>
+    /// <summary>What is placed as one with this symbol's name, about its origin; empty for a symbol by itself.</summary>
     public IReadOnlyList<Placed> Members { get; } = [];
     public IReadOnlyList<Label> Labels { get; }
     public IReadOnlyList<Attachment> Attachments { get; }
@@ -52,14 +55,13 @@ internal sealed class Stance
     public IReadOnlyList<Rect> Rooms { get; }
     public Rect Outline { get; }
 
-    /// <summary>Pins to bring near their nets: of a formation's pins on one net the nearest counts.</summary>
-    public IEnumerable<IEnumerable<PlacedPin>> Ends
+    /// <summary>Pins to bring near their nets: of members' pins on one net the nearest counts.</summary>
+    public IReadOnlyList<PlacedPin[]> Ends { get; }
+
+    private static PlacedPin[][] EndsOf(IEnumerable<PlacedPin> pins, bool areOfOneSymbol)
     {
-        get
-        {
-            var wired = Pins.Where(p => p.Tie == PinTie.Wire);
-            return Members.Count == 0 ? wired.Select(p => new[] { p }) : wired.GroupBy(p => p.Net);
-        }
+        var wired = pins.Where(p => p.Tie == PinTie.Wire);
+        return areOfOneSymbol ? [.. wired.Select(p => new[] { p })] : [.. wired.GroupBy(p => p.Net).Select(g => g.ToArray())];
     }
 
     private static Attachment Attach(PlacedPin pin) =>

@@ -26,7 +26,7 @@ internal sealed class WireSketch(Bed bed)
         {
             for (var x = room.Left; x <= room.Right; x++)
             {
-                if (At(new(x, y)) is { } net && own.All(p => p.Net != net))
+                if (At(new(x, y)) is { } net && !IsOf(own, net))
                 {
                     count++;
                 }
@@ -36,13 +36,40 @@ internal sealed class WireSketch(Bed bed)
         return count;
     }
 
-    public double Cost(string net, Cell from, Heading? leaving, Cell to, Heading arriving, IReadOnlyList<Rect> self) =>
-        Ways(from, to).Min(w => Cost(net, w, leaving, arriving, self));
+    /// <summary>What the best way costs, or something above <paramref name="limit"/> where every way costs more.</summary>
+    /// <param name="net">Its own wires are no obstacle.</param>
+    /// <param name="from">Where the wire begins.</param>
+    /// <param name="leaving">The way out of the pin there.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="arriving">The way out of the pin there.</param>
+    /// <param name="self">Bodies that would stand with the first pin.</param>
+    /// <param name="limit">A way is followed no further once it costs more.</param>
+    public double Cost(string net, Cell from, Heading leaving, Cell to, Heading arriving, Rect[] self, double limit)
+    {
+        var least = double.PositiveInfinity;
+        Span<Cell> corners = stackalloc Cell[4];
+        for (var shape = 0; shape < Shapes(from, to); shape++)
+        {
+            var way = Way(shape, from, to, corners);
+            least = Math.Min(least, Cost(net, way, leaving, arriving, self, Math.Min(least, limit)));
+        }
+
+        return least;
+    }
 
     public void Draw(string net, Cell from, Heading leaving, Cell to, Heading arriving)
     {
-        var best = Ways(from, to).MinBy(w => Cost(net, w, leaving, arriving, []))!;
-        foreach (var cell in Cells(best))
+        var (best, least) = (0, double.PositiveInfinity);
+        Span<Cell> corners = stackalloc Cell[4];
+        for (var shape = 0; shape < Shapes(from, to); shape++)
+        {
+            if (Cost(net, Way(shape, from, to, corners), leaving, arriving, [], least) is var cost && cost < least)
+            {
+                (best, least) = (shape, cost);
+            }
+        }
+
+        foreach (var cell in Cells([.. Way(best, from, to, corners)]))
         {
             if (Bed.Index(cell) is var i && i >= 0)
             {
@@ -52,32 +79,54 @@ internal sealed class WireSketch(Bed bed)
         }
     }
 
-    private string? At(Cell cell) => Bed.Index(cell) is var i && i >= 0 ? wires[i] : null;
-
-    private static IEnumerable<Cell[]> Ways(Cell from, Cell to)
+    private static bool IsOf(IReadOnlyList<PlacedPin> own, string net)
     {
-        if (from.X == to.X || from.Y == to.Y)
+        for (var i = 0; i < own.Count; i++)
         {
-            yield return [from, to];
+            if (own[i].Net == net)
+            {
+                return true;
+            }
         }
-        else
-        {
-            yield return [from, new(from.X, to.Y), to];
-            yield return [from, new(to.X, from.Y), to];
-            var (x, y) = ((from.X + to.X) / 2, (from.Y + to.Y) / 2);
-            yield return [from, new(x, from.Y), new(x, to.Y), to];
-            yield return [from, new(from.X, y), new(to.X, y), to];
-        }
+
+        return false;
     }
 
-    private double Cost(string net, Cell[] way, Heading? leaving, Heading arriving, IReadOnlyList<Rect> self)
+    private string? At(Cell cell) => Bed.Index(cell) is var i && i >= 0 ? wires[i] : null;
+
+    private static int Shapes(Cell from, Cell to) => from.X == to.X || from.Y == to.Y ? 1 : 4;
+
+    /// <summary>One of the shapes a wire may have: straight; one corner, either way about; two corners, either way about.</summary>
+    private static ReadOnlySpan<Cell> Way(int shape, Cell from, Cell to, Span<Cell> corners)
     {
-        double cost = Bend * (way.Length - 2);
-        if (leaving is { } heading && Direction(way[0], way[1]) is { } first)
+        corners[0] = from;
+        if (from.X == to.X || from.Y == to.Y)
+        {
+            corners[1] = to;
+            return corners[..2];
+        }
+
+        if (shape < 2)
+        {
+            (corners[1], corners[2]) = (shape == 0 ? new Cell(from.X, to.Y) : new Cell(to.X, from.Y), to);
+            return corners[..3];
+        }
+
+        var (x, y) = ((from.X + to.X) / 2, (from.Y + to.Y) / 2);
+        (corners[1], corners[2]) =
+            shape == 2 ? (new Cell(x, from.Y), new Cell(x, to.Y)) : (new Cell(from.X, y), new Cell(to.X, y));
+        corners[3] = to;
+        return corners;
+    }
+
+    private double Cost(string net, ReadOnlySpan<Cell> way, Heading leaving, Heading arriving, Rect[] self, double limit)
+    {
+        var cost = Bend * (way.Length - 2);
+        if (Direction(way[0], way[1]) is { } first)
         {
             cost +=
-                first == heading ? 0
-                : first == heading.Opposite() ? 3 * Obstacle
+                first == leaving ? 0
+                : first == leaving.Opposite() ? 3 * Obstacle
                 : Bend;
         }
 
@@ -89,7 +138,7 @@ internal sealed class WireSketch(Bed bed)
                 : Bend;
         }
 
-        for (var i = 1; i < way.Length; i++)
+        for (var i = 1; i < way.Length && cost <= limit; i++)
         {
             cost += RunCost(net, way[i - 1], way[i], i < way.Length - 1, self);
         }
@@ -98,7 +147,7 @@ internal sealed class WireSketch(Bed bed)
     }
 
     /// <summary>Of the cells after the first, the last among them only where the way goes on.</summary>
-    private double RunCost(string net, Cell from, Cell to, bool withLast, IReadOnlyList<Rect> self)
+    private double RunCost(string net, Cell from, Cell to, bool withLast, Rect[] self)
     {
         double cost = 0;
         var step = new Cell(Math.Sign(to.X - from.X), Math.Sign(to.Y - from.Y));
@@ -111,7 +160,7 @@ internal sealed class WireSketch(Bed bed)
             }
 
             cost += 1;
-            if (self.Any(r => r.Holds(cell)) || bed.IsTaken(cell))
+            if (bed.IsTaken(cell) || IsIn(self, cell))
             {
                 cost += Obstacle;
             }
@@ -122,6 +171,19 @@ internal sealed class WireSketch(Bed bed)
         }
 
         return cost;
+    }
+
+    private static bool IsIn(Rect[] rooms, Cell cell)
+    {
+        foreach (var room in rooms)
+        {
+            if (room.Holds(cell))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static Heading? Direction(Cell from, Cell to) =>

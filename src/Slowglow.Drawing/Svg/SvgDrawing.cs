@@ -1,5 +1,6 @@
 using Slowglow.Drawing.Grid;
 using Slowglow.Drawing.Layout;
+using Slowglow.Drawing.Strips;
 using Slowglow.Drawing.Symbols;
 using Slowglow.Drawing.Wiring;
 

@@ -1,10 +1,11 @@
 using Slowglow.Drawing.Formations;
+using Slowglow.Drawing.Layout;
 using Slowglow.Drawing.Stages;
 using Slowglow.Drawing.Symbols;
 using Slowglow.Drawing.Wiring;
 using Slowglow.Sheets;
 
-namespace Slowglow.Drawing.Layout;
+namespace Slowglow.Drawing.Strips;
 
 /// <summary>Lays one strip out and wires it, again with more tags until everything is joined.</summary>
 internal sealed class StripMaker(Sheet sheet, IReadOnlyList<Symbol> all, NetRoles roles, Func<string, int> depth)

@@ -1,8 +1,9 @@
 using Slowglow.Drawing.Grid;
+using Slowglow.Drawing.Layout;
 using Slowglow.Drawing.Symbols;
 using Slowglow.Drawing.Wiring;
 
-namespace Slowglow.Drawing.Layout;
+namespace Slowglow.Drawing.Strips;
 
 /// <summary>
 /// Puts other words on a strip that is laid out already, where only values changed. Everything stays where it is; null when a symbol is another

@@ -1,7 +1,7 @@
 using Slowglow.Drawing.Grid;
 using Slowglow.Drawing.Wiring;
 
-namespace Slowglow.Drawing.Layout;
+namespace Slowglow.Drawing.Strips;
 
 /// <summary>A strip laid out and wired.</summary>
 internal sealed record Strip(bool IsSupply, Wired Wired)

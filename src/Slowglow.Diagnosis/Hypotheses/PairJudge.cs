@@ -48,32 +48,11 @@ internal sealed class PairJudge
         return !Known(h);
     }
 
-    /// <summary>Log prior and what the fault explains; a reading that it misses costs no more than not knowing.</summary>
-    public double ScoreOfFirst(int h)
-    {
-        var score = logPriors[h];
-        for (var i = 0; i < readings.Count; i++)
-        {
-            var unknown = readings.LogUnknown(i);
-            score += Math.Max(Known(h) ? readings.LogAlone(i, predictions[h][i]) : unknown, unknown);
-        }
-        return score;
-    }
-
     /// <summary>Log of prior and likelihood of one story, each reading taken by itself; minus infinity where it was not asked.</summary>
-    public double ScoreAlone(int h)
-    {
-        if (!Known(h))
-        {
-            return double.NegativeInfinity;
-        }
-        var score = logPriors[h];
-        for (var i = 0; i < readings.Count; i++)
-        {
-            score += readings.LogAlone(i, predictions[h][i]);
-        }
-        return score;
-    }
+    public double Score(int h) => Sum(h, _ => double.NegativeInfinity);
+
+    /// <summary>The same, where a reading that the fault misses costs no more than not knowing: the other of two may explain it.</summary>
+    public double ScoreOfFirst(int h) => Sum(h, readings.LogUnknown);
 
     /// <summary>Log of prior and likelihood of both at once.</summary>
     public double Score(int a, int b)
@@ -82,6 +61,16 @@ internal sealed class PairJudge
         for (var i = 0; i < readings.Count; i++)
         {
             score += Known(a) && Known(b) ? readings.LogAlone(i, Both(a, b, i)) : readings.LogUnknown(i);
+        }
+        return score;
+    }
+
+    private double Sum(int h, Func<int, double> least)
+    {
+        var (score, isKnown) = (logPriors[h], Known(h));
+        for (var i = 0; i < readings.Count; i++)
+        {
+            score += Math.Max(isKnown ? readings.LogAlone(i, predictions[h][i]) : double.NegativeInfinity, least(i));
         }
         return score;
     }

@@ -52,7 +52,7 @@ internal sealed class PairSearch(Knowledge knowledge, ReadingSet readings, IProg
         [
             .. pairs.Select(p => (p.First, p.Second, judge.Score(p.First, p.Second) + Math.Log(Cascade(p.First, p.Second)))),
         ];
-        var bound = rated.Select(p => p.Score).Concat(singles.Append(0).Select(judge.ScoreAlone)).Max() - FarBehind;
+        var bound = rated.Select(p => p.Score).Concat(singles.Append(0).Select(h => judge.Score(h))).Max() - FarBehind;
         return
         [
             .. rated

@@ -75,7 +75,7 @@ internal sealed class Predictive
         Broad none,
         double pNone,
         Probe probe,
-        int most = MostEdges
+        int most
     )
     {
         var edges = EdgesOf(predictions, active, most);

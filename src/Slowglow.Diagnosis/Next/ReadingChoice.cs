@@ -78,14 +78,10 @@ internal sealed class ReadingChoice
     /// <summary>The best of all readings on offer once more, with their outcomes told apart more finely.</summary>
     private Proposal[] Closer(Proposal[] all)
     {
-        Proposal[] best =
-        [
-            .. all.OrderByDescending(p => p.Rate)
-                .Take(MostCloser)
-                .Concat(all.OrderByDescending(p => p.Bits).Take(FewSecond))
-                .Distinct(ReferenceEqualityComparer.Instance)
-                .Cast<Proposal>(),
-        ];
+        var every = Enumerable.Range(0, all.Length);
+        var fast = every.OrderByDescending(p => all[p].Rate).Take(MostCloser);
+        var telling = every.OrderByDescending(p => all[p].Bits).Take(FewSecond);
+        Proposal[] best = [.. fast.Union(telling).Select(p => all[p])];
         Parallel.For(
             0,
             best.Length,

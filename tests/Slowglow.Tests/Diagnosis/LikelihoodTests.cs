@@ -117,6 +117,6 @@ public sealed class LikelihoodTests
     private static double Bits(Prediction a, Prediction b, Probe probe)
     {
         var broad = new Broad(Volts, new(AnswerKind.Value, 50, 1), 100);
-        return Predictive.Of([a, b], [new(1, 0, 0.5), new(2, 1, 0.5)], 3, broad, 0, probe).Bits();
+        return Predictive.Of([a, b], [new(1, 0, 0.5), new(2, 1, 0.5)], 3, broad, 0, probe, Predictive.MostEdges).Bits();
     }
 }

@@ -25,7 +25,7 @@ public sealed class NextReadingTests
         var broad = new Broad(Volts, new(AnswerKind.Value, 50, 1), 100);
         var first = OutcomeTable.Of([Low, High, Low, High], four, broad, Volts);
         var second = OutcomeTable.Of([Low, High, High, Low], four, broad, Volts);
-        var alone = Predictive.Of([Low, High, Low, High], four, 3, broad, 0, Volts).Bits();
+        var alone = Predictive.Of([Low, High, Low, High], four, 3, broad, 0, Volts, Predictive.MostEdges).Bits();
 
         var (bits, minutes) = new Lookahead(four, 3, 0).After(first, [new(second, 2)]);
 

@@ -105,6 +105,67 @@ public abstract class CounterContract
         Assert.Equal("Ada Fenwick", Assert.Single(found.Customers).Name);
     }
 
+    [Fact]
+    public async Task Unit_that_comes_back_with_another_owner_has_its_history_and_its_warranty()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var first = await floor.BookAsync();
+        await floor.DoAsync(first, Tested(floor, 0.1));
+        await floor.DoAsync(first, new ReportWritten { What = new("choke open", "no smoothing", "new choke", "", [], 6) });
+        await floor.DoAsync(first, new MarkedReady { What = new("no charge", "shelf") });
+        await floor.DoAsync(first, new HandedOver { What = new("Ada", "lead", floor.Today.AddMonths(6)) });
+
+        var second = await floor.BookAsync(ShopFloor.Booking with { Name = "Wil Osei", Phone = "77", Serial = " hp-0417" });
+
+        var file = await floor.FileAsync(second);
+        Assert.Equal("Wil Osei", file.Job.Customer.Name);
+        var visit = Assert.Single(file.SameUnit);
+        Assert.Equal((first, "Ada Fenwick", "choke open"), (visit.Number, visit.Customer, visit.Found));
+        Assert.Equal(first, file.UnderWarranty!.Number);
+        Assert.Equal(2, (await new SearchBook(under.Shop).RunAsync("hp-0417", Cancel)).Jobs.Count);
+    }
+
+    [Fact]
+    public async Task Timer_runs_on_while_the_program_is_closed()
+    {
+        await using var under = await StartAsync();
+        var nine = new DateTimeOffset(2026, 11, 2, 9, 0, 0, TimeSpan.Zero);
+        var floor = new ShopFloor(under.Shop, new FixedClock(nine));
+        var job = await floor.BookAsync();
+        await floor.DoAsync(job, new TimerStarted { What = new("bench", "looking for the hum") });
+
+        var clock = new FixedClock(nine.AddMinutes(47).AddSeconds(10));
+        var later = new ShopFloor(under.Reopened(), clock);
+        var running = Assert.Single((await later.FileAsync(job)).Dealings.Timers);
+        Assert.Equal(nine, running.Since);
+        Assert.Empty((await new StopTimer(later.Ledger, clock).RunAsync(job, running.Sequence, cancel: Cancel)).Findings);
+
+        var dealings = (await later.FileAsync(job)).Dealings;
+        Assert.Empty(dealings.Timers);
+        var worked = Assert.Single(dealings.Hours);
+        Assert.Equal(("bench", 48, "looking for the hum"), (worked.Rate, worked.Minutes, worked.What));
+        var again = await new StopTimer(later.Ledger, clock).RunAsync(job, running.Sequence, cancel: Cancel);
+        Assert.Contains("stopped already", Assert.Single(again.Findings).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Promise_moves_to_a_day_to_come_and_never_into_the_past()
+    {
+        await using var under = await StartAsync();
+        var floor = new ShopFloor(under.Shop);
+        var job = await floor.BookAsync();
+
+        var past = await floor.EnterAsync(job, new PromiseChanged { What = new(floor.Today.AddDays(-1), "the choke is late") });
+        Assert.Contains("is past", Only(past), StringComparison.Ordinal);
+        Assert.Null((await floor.FileAsync(job)).Promised);
+
+        await floor.DoAsync(job, new PromiseChanged { What = new(floor.Today.AddDays(9), "the choke is late") });
+        Assert.Equal(floor.Today.AddDays(9), DateOnly.FromDateTime((await floor.FileAsync(job)).Promised!.Value.Date));
+        await floor.DoAsync(job, new PromiseChanged { What = new(null, "nobody can say") });
+        Assert.Null((await floor.FileAsync(job)).Promised);
+    }
+
     /// <summary>Two weeks after: the example rules remind of collecting on the 14th day, and of a silent supplier after 7.</summary>
     [Fact]
     public async Task Board_says_whom_to_remind_once_the_days_are_over()

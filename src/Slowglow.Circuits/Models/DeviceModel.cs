@@ -22,7 +22,7 @@ internal abstract class DeviceModel(Part part, Device device) : PartModel(part)
             var nets = Electrodes.ToDictionary(e => e, e => NetOf(section, e));
             if (nets.Values.Any(n => n is not null && builder.IsShared(n)) && nets.Values.All(n => n is not null))
             {
-                Sections.Add(Lay(builder, section, nets!));
+                Sections.Add(Lay(builder, section, Wired(builder, section, nets!)));
             }
         }
     }
@@ -36,6 +36,10 @@ internal abstract class DeviceModel(Part part, Device device) : PartModel(part)
 
     /// <summary>Which constant (index in the law) a key of the device's spread moves, and by how much for one sigma.</summary>
     protected abstract SlotChange? ChangeFor(string key, double sigma, int firstSlot);
+
+    /// <summary>The nets that a section works between, by electrode: those of the sheet, unless it leaves some out that cannot be left open.</summary>
+    protected virtual Dictionary<string, string> Wired(CircuitBuilder builder, int section, Dictionary<string, string> nets) =>
+        nets;
 
     private string? NetOf(int section, string electrode)
     {

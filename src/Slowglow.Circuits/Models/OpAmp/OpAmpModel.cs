@@ -1,4 +1,6 @@
+using Slowglow.Circuits.Building;
 using Slowglow.Circuits.Solved;
+using Slowglow.Sheets;
 using Slowglow.Sheets.Parts.OpAmp;
 using Slowglow.Solving;
 
@@ -8,6 +10,8 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
 {
     /// <summary>Short-circuit current of an op-amp whose data do not say (common practice, no source).</summary>
     private const double UsualLimitAmps = 0.025;
+
+    private readonly HashSet<int> idle = [];
 
     protected override string[] Electrodes => ["in+", "in-", "out", "v+", "v-"];
 
@@ -36,7 +40,7 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
             _ => null,
         };
 
-    public override void Build(Building.CircuitBuilder builder)
+    public override void Build(CircuitBuilder builder)
     {
         base.Build(builder);
         if (!Device.Spread.ContainsKey("vos") && Device.Law.TryGetValue("vos", out var offset))
@@ -53,16 +57,33 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
         }
     }
 
+    /// <summary>
+    /// A section of the package whose output goes nowhere has its open inputs on chassis: it takes its standing current and disturbs nothing. Left open,
+    /// its bias currents would have nowhere to go.
+    /// </summary>
+    protected override Dictionary<string, string> Wired(CircuitBuilder builder, int section, Dictionary<string, string> nets)
+    {
+        if (builder.IsShared(nets["out"]) || builder.IsShared(nets["in-"]))
+        {
+            return nets;
+        }
+
+        idle.Add(section);
+        return new(nets) { ["in+"] = builder.IsShared(nets["in+"]) ? nets["in+"] : NetTable.Ground, ["in-"] = NetTable.Ground };
+    }
+
     /// <summary>A dead section is one whose output is open; a whole package is dead when a supply pin makes no joint.</summary>
     public override IEnumerable<Fault> Faults() =>
         [
-            .. Sections.SelectMany(s =>
-                new[] { FailureMode.StuckHigh, FailureMode.StuckLow, FailureMode.Dead }.Select(m => new Fault(
-                    Designator,
-                    NameOf(s),
-                    m
-                ))
-            ),
+            .. Sections
+                .Where(s => !idle.Contains(s.Number))
+                .SelectMany(s =>
+                    new[] { FailureMode.StuckHigh, FailureMode.StuckLow, FailureMode.Dead }.Select(m => new Fault(
+                        Designator,
+                        NameOf(s),
+                        m
+                    ))
+                ),
             .. Sections.Count > 1 ? [Whole(FailureMode.Dead)] : Array.Empty<Fault>(),
         ];
 

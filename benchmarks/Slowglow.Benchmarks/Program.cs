@@ -14,9 +14,12 @@ if (args is [SensitivityBenchmark.Argument])
 
 if (args is [RestBenchmark.Argument])
 {
-    var alone = new RestBenchmark(8);
-    Console.WriteLine(alone.SingleFaults(600));
-    Console.WriteLine(alone.Pairs(600));
+    foreach (var alone in new RestBenchmark[] { new(8), new(7, capacitors: true) })
+    {
+        Console.WriteLine(alone.SingleFaults(600));
+        Console.WriteLine(alone.Pairs(600));
+    }
+
     return;
 }
 
@@ -36,14 +39,15 @@ Console.WriteLine(
     $"{Environment.ProcessorCount} cores, .NET {Environment.Version}, {(IsOptimised() ? "Release" : "DEBUG: figures mean nothing")}"
 );
 Console.WriteLine();
-Console.WriteLine(
-    "Resting states, one thread each unless said: an invented chain of direct-coupled stages, same laws and tolerance 1e-6"
-);
+Console.WriteLine("Resting states, one thread each unless said: invented chains of stages, same laws and tolerance 1e-6");
 var rest = new RestBenchmark(8);
+var coupled = new RestBenchmark(7, capacitors: true);
 Console.WriteLine(rest.SingleFaults(600));
+Console.WriteLine(coupled.SingleFaults(600));
 Console.WriteLine(rest.Sweep(2000));
 Console.WriteLine(new SensitivityBenchmark(8).Run());
 Console.WriteLine(rest.Pairs(600));
+Console.WriteLine(coupled.Pairs(600));
 Console.WriteLine("How cost grows with the circuit:");
 foreach (var stages in new[] { 2, 4, 8, 16, 30 })
 {

@@ -15,9 +15,9 @@ internal sealed class RestBenchmark
     private readonly RestReference reference;
     private readonly StaticSolver solver;
 
-    public RestBenchmark(int stages)
+    public RestBenchmark(int stages, bool capacitors = false)
     {
-        chain = new StageChain(stages);
+        chain = new StageChain(stages, capacitors);
         solver = new StaticSolver(chain.Equations);
         var problem = new StaticProblem { Slots = chain.Slots, Start = new double[chain.Equations.Unknowns] };
         solver.Solve([problem]);
@@ -54,7 +54,12 @@ internal sealed class RestBenchmark
             ReferenceSession.Say(FormattableString.Invariant($"alter {fault.Name} = {fault.Made:R}"));
         }
 
-        return Row($"(a) {faults.Length} single faults, {chain.Parts} parts, {healthy.Length} nets", ours, theirs, faults.Length)
+        return Row(
+                $"(a) {faults.Length} single faults, {chain.Parts} parts, {healthy.Length} nets, {chain.Coupling}",
+                ours,
+                theirs,
+                faults.Length
+            )
             + string.Create(
                 CultureInfo.InvariantCulture,
                 $"\n    {unsettled} unsettled, {solved.Average(p => p.Steps):0.0} steps each; of {figures} volts {disagree.Count} differ by more than 0.01 % + 0.1 mV"
@@ -86,7 +91,7 @@ internal sealed class RestBenchmark
         var all = Enumerable.Range(0, faults.Length).Sum(i => faults.Skip(i + 1).Count(f => f.Slot != faults[i].Slot));
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"(e) {all} pairs of {faults.Length} faults on {Environment.ProcessorCount} threads: {ours * 1e3:0} ms, {all / ours:0} a second; {unsettled} unsettled"
+            $"(e) {all} pairs of {faults.Length} faults, {chain.Coupling}, on {Environment.ProcessorCount} threads: {ours * 1e3:0} ms, {all / ours:0} a second; {unsettled} unsettled"
         );
     }
 

@@ -7,19 +7,22 @@ using Slowglow.Solving;
 namespace Slowglow.Benchmarks;
 
 /// <summary>
-/// An invented chain of direct-coupled stages (13 parts each: a triode, an npn follower, a diode clamp and ten resistors) written twice: as our
-/// equations and as cards of the reference solver. Every fault is a resistance that changes, so that both can make it without building anew.
+/// An invented chain of stages (a triode, an npn follower, a diode clamp and ten resistors each) written twice: as our equations and as cards of
+/// the reference solver. Every fault is a resistance that changes, so that both can make it without building anew. Coupled directly (13 parts a
+/// stage), where every fault is felt to the end of the chain, or by capacitors (15), as amplifiers mostly are.
 /// </summary>
 internal sealed class StageChain
 {
     private const double Open = 1e12;
+    private readonly bool capacitors;
     private readonly EquationsBuilder builder = new();
     private readonly Dictionary<string, int> nets = [];
     private readonly List<(string Name, int Slot, double Ohms)> resistors = [];
 
-    public StageChain(int stages)
+    public StageChain(int stages, bool capacitors = false)
     {
-        Cards.Add("* direct-coupled stages");
+        this.capacitors = capacitors;
+        Cards.Add("* chain of stages");
         var supply = "ht";
         Source(supply, 300, 10);
         Source("lv", 24, 1);
@@ -28,13 +31,14 @@ internal sealed class StageChain
             supply = Stage(k, supply);
         }
 
-        Parts = 13 * stages;
+        Parts = (capacitors ? 15 : 13) * stages;
         Equations = builder.Build();
         Slots = builder.SlotValues();
         Faults = [.. resistors.SelectMany(FaultsOf)];
     }
 
     public int Parts { get; }
+    public string Coupling => capacitors ? "coupled by capacitors" : "coupled directly";
     public Equations Equations { get; }
     public double[] Slots { get; }
 
@@ -60,12 +64,19 @@ internal sealed class StageChain
         Resistor(N("ra"), N("h"), N("a"), 100e3);
         Resistor(N("rk"), N("k"), "0", 1500);
         Resistor(N("rg"), N("g"), "0", 22e3);
-        Resistor(N("r1"), N("a"), N("b"), 470e3);
-        Resistor(N("r2"), N("b"), "0", 22e3);
+        Resistor(N("r1"), capacitors ? "lv" : N("a"), N("b"), 470e3);
+        Resistor(N("r2"), N("b"), "0", capacitors ? 470e3 : 22e3);
         Resistor(N("rc"), "lv", N("c"), 1000);
         Resistor(N("re"), N("e"), "0", 10e3);
         Resistor(N("rl"), N("d"), "0", 4700);
-        Resistor(N("rx"), N("d"), string.Create(CultureInfo.InvariantCulture, $"g{k + 1}"), 1e6);
+        var next = string.Create(CultureInfo.InvariantCulture, $"g{k + 1}");
+        Resistor(N("rx"), N("d"), capacitors ? N("x") : next, 1e6);
+        if (capacitors)
+        {
+            Capacitor(N("ca"), N("a"), N("b"));
+            Capacitor(N("cx"), N("x"), next);
+        }
+
         Triode(k, N("a"), N("g"), N("k"));
         Bjt(k, N("c"), N("b"), N("e"));
         Diode(k, N("e"), N("d"));
@@ -115,6 +126,12 @@ internal sealed class StageChain
         builder.AddBranch(BranchKind.Conductance, Row(a), Row(b), slot);
         resistors.Add((name, slot, ohms));
         Cards.Add(FormattableString.Invariant($"{name} {a} {b} {ohms:R}"));
+    }
+
+    private void Capacitor(string name, string a, string b)
+    {
+        builder.AddBranch(BranchKind.Storage, Row(a), Row(b), builder.NewSlot(100e-9));
+        Cards.Add($"{name} {a} {b} 100n");
     }
 
     private int Constants(params double[] values)

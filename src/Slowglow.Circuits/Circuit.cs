@@ -24,6 +24,7 @@ public sealed class Circuit
         Parameters = [.. builder.Parameters];
         Changes = [.. builder.Changes];
         OpenAtCrest = [.. builder.OpenAtCrest];
+        Turns = builder.Turns;
         baseSlots = builder.Equations.SlotValues();
         Equations = builder.Equations.Build();
         Owners = new SlotOwners(Equations);
@@ -43,6 +44,9 @@ public sealed class Circuit
     internal IReadOnlyList<PartModel> Models { get; }
     internal IReadOnlyList<SlotChange[]> Changes { get; }
     internal IReadOnlyList<int> OpenAtCrest { get; }
+
+    /// <summary>By parameter: windings whose turns it moves.</summary>
+    internal IReadOnlyDictionary<int, TurnsSpread> Turns { get; }
 
     /// <summary>Net to row; ground is -1.</summary>
     internal IReadOnlyDictionary<string, int> Rows { get; }
@@ -73,8 +77,10 @@ public sealed class Circuit
     /// <param name="standardDeviations">One for each of <see cref="Parameters"/>.</param>
     public Circuit Specimen(IReadOnlyList<double> standardDeviations)
     {
-        var specimen = (Circuit)MemberwiseClone();
-        specimen.deviations = standardDeviations;
+        // A sine in series would feed a winding that nothing feeds: turns are really wound otherwise.
+        var sheet = Turns.Aggregate(Sheet, (s, t) => t.Value.Rewound(s, standardDeviations[t.Key]));
+        var specimen = Turns.Count == 0 ? (Circuit)MemberwiseClone() : From(sheet).Value!;
+        specimen.deviations = [.. standardDeviations.Select((d, p) => Turns.ContainsKey(p) ? 0 : d)];
         return specimen;
     }
 

@@ -35,6 +35,9 @@ internal sealed class CircuitBuilder(Sheet sheet)
     /// <summary>Slots opened for the first guess at the crest of the mains (magnetising paths of mains transformers).</summary>
     public List<int> OpenAtCrest { get; } = [];
 
+    /// <summary>By parameter: windings whose turns it moves.</summary>
+    public Dictionary<int, TurnsSpread> Turns { get; } = [];
+
     /// <summary>Net to row; ground is -1.</summary>
     public IReadOnlyDictionary<string, int> Rows => rows;
     public IReadOnlyList<RandomParameter> Parameters => parameters;
@@ -71,6 +74,13 @@ internal sealed class CircuitBuilder(Sheet sheet)
             parameters.Add(new RandomParameter(part, what, sigma));
             changes.Add(moved);
         }
+    }
+
+    /// <summary>The turns of a winding differ from specimen to specimen: to first order a sine in series with it, laid for a core that swings in full.</summary>
+    public void VaryTurns(TurnsSpread turns, params SlotChange[] moved)
+    {
+        Turns[parameters.Count] = turns;
+        Vary(turns.Part, $"volts of {turns.Winding}", turns.Sigma, moved);
     }
 
     /// <summary>Lays constants of a law in slots, in order; returns the first.</summary>

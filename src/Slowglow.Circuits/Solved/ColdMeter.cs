@@ -12,6 +12,7 @@ internal sealed class ColdMeter(Circuit circuit)
     /// <summary>Volts that the ohms ranges keep below: too little to turn a junction on (reference/meter_facts.csv gives makers' currents).</summary>
     private const double TestVolts = 0.25;
     private const double DiodeAmps = 1e-3;
+    private const double MostAmps = 1e-3;
     private const double LeastOhms = 1e-3;
 
     /// <summary>A turned-on junction holds about this.</summary>
@@ -21,6 +22,10 @@ internal sealed class ColdMeter(Circuit circuit)
     private const double LeastVolts = 1e-3;
     private const double DiodeCompliance = 2.8;
 
+    /// <summary>Volts at which junctions are still straight, and the share by which a reading may be bent and count as straight.</summary>
+    private const double NearNothing = 5e-3;
+    private const double Straight = 0.02;
+
     /// <summary>
     /// Resistances are kept in single precision: a difference smaller than this share of what was subtracted has no digit left. So it is on an island
     /// that little ties to ground, such as a primary with the plug out.
@@ -29,7 +34,8 @@ internal sealed class ColdMeter(Circuit circuit)
 
     private readonly AdjointAtRest adjoint = new(circuit.Equations);
 
-    private sealed record Task(int World, int Probe, int Red, int Black, double Amps, StaticProblem Problem);
+    /// <param name="Ohms">By unknown, for an ampere through the meter at no volts at all.</param>
+    private sealed record Task(int World, int Probe, int Red, int Black, double Amps, double[] Ohms, StaticProblem Problem);
 
     /// <summary>Answers of all worlds to all probes; every pair is a solve of its own.</summary>
     public Answer[][] Of(IReadOnlyList<WorldState> worlds, IReadOnlyList<Probe> probes, CancellationToken cancel)
@@ -79,8 +85,8 @@ internal sealed class ColdMeter(Circuit circuit)
 
         var ohms = OhmsOf(world, red, black);
         var between = Math.Clamp(At(ohms, red) - At(ohms, black), LeastOhms, LargestOhms);
-        var amps = probe.Kind == ProbeKind.Diode ? DiodeAmps : Math.Min(1e-3, TestVolts / between);
-        return new Task(w, index, red, black, amps, ProblemOf(world, red, black, amps, ohms));
+        var amps = probe.Kind == ProbeKind.Diode ? DiodeAmps : Math.Min(MostAmps, TestVolts / between);
+        return new Task(w, index, red, black, amps, ohms, ProblemOf(world, red, black, amps, ohms));
     }
 
     /// <summary>Ohms by unknown for an ampere through the meter, at no volts at all: what its current is chosen by, and where the solve starts.</summary>
@@ -158,10 +164,33 @@ internal sealed class ColdMeter(Circuit circuit)
         var ohms = volts / task.Amps;
         return ohms > LargestOhms
             ? Answer.None(AnswerKind.Overload)
-            : new Answer(AnswerKind.Value, ohms, Spread(world, x, weight, task.Amps));
+            : new Answer(AnswerKind.Value, ohms, WithRange(world, task, ohms, weight, Spread(world, x, weight, task.Amps)));
     }
 
-    /// <summary>Change of the reading with every resistance and every junction's saturation current, which scales what the junction carries.</summary>
+    /// <summary>
+    /// What a junction shows in ohms hangs on the current that the meter sends, and that on the range it takes, which goes with the ohms at no volts at all:
+    /// what moves those moves the reading too.
+    /// </summary>
+    private double[] WithRange(WorldState world, Task task, double ohms, double[] weight, double[] spread)
+    {
+        var between = At(task.Ohms, task.Red) - At(task.Ohms, task.Black);
+        var bent = ohms - (At(weight, task.Red) - At(weight, task.Black));
+        if (task.Amps >= MostAmps || between >= LargestOhms || Math.Abs(bent) < Straight * ohms)
+        {
+            return spread;
+        }
+
+        var amps = NearNothing / between;
+        var atNothing = Spread(world, Array.ConvertAll(task.Ohms, o => o * amps), task.Ohms, amps);
+        for (var p = 0; p < spread.Length; p++)
+        {
+            spread[p] += bent * atNothing[p] / between;
+        }
+
+        return spread;
+    }
+
+    /// <summary>Change of the reading with every resistance and every constant of a device's law.</summary>
     private double[] Spread(WorldState world, double[] x, double[] weight, double over)
     {
         var spread = new double[circuit.Parameters.Count];
@@ -175,7 +204,7 @@ internal sealed class ColdMeter(Circuit circuit)
                 }
                 else
                 {
-                    spread[p] -= change.Relative * ByJunction(p, change.Slot, world, x, weight) / over;
+                    spread[p] -= change.Relative * ByElement(p, change.Slot, world, x, weight) / over;
                 }
             }
         }
@@ -201,23 +230,24 @@ internal sealed class ColdMeter(Circuit circuit)
         return sum;
     }
 
-    /// <summary>Volts at the meter that the whole of an element's current counts for; 0 where the parameter is no saturation current.</summary>
-    private double ByJunction(int parameter, int slot, WorldState world, double[] x, double[] weight)
+    /// <summary>
+    /// Volts at the meter that the current counts for by which an element answers a constant of its law, for all of the constant. A saturation current
+    /// scales whatever the junction carries.
+    /// </summary>
+    private double ByElement(int parameter, int slot, WorldState world, double[] x, double[] weight)
     {
-        if (
-            !circuit.Parameters[parameter].What.StartsWith("is", StringComparison.Ordinal)
-            || circuit.Owners.ElementAt(slot) is not { } element
-            || !IsUnderVolts(element, x)
-        )
+        if (circuit.Owners.ElementAt(slot) is not { } element || !IsUnderVolts(element, x))
         {
             return 0;
         }
 
         var rest = new ElementAtRest(element, world.Slots, x);
+        var scales = circuit.Parameters[parameter].What.StartsWith("is", StringComparison.Ordinal);
+        var amps = scales ? rest.Amps : rest.ByConstant(slot - element.Slot);
         double sum = 0;
-        for (var k = 0; k < rest.Amps.Length; k++)
+        for (var k = 0; k < amps.Length; k++)
         {
-            sum += rest.Amps[k] * (At(weight, element.Rows[k]) - At(weight, element.Rows[^1]));
+            sum += amps[k] * (At(weight, element.Rows[k]) - At(weight, element.Rows[^1]));
         }
 
         return sum;

@@ -5,6 +5,7 @@ namespace Slowglow.Circuits.Solved;
 /// <summary>Volts, currents and slopes of one element at a point; the last terminal is the reference.</summary>
 internal sealed class ElementAtRest
 {
+    private const double Nudge = 1e-6;
     private readonly double[] slopes;
     private readonly double[] constants;
 
@@ -21,12 +22,9 @@ internal sealed class ElementAtRest
             Volts[p] = At(x, element.Rows[p]) - reference;
         }
 
-        Lane[] volts = [.. Volts.Select(Lanes.All)];
-        var currents = new Lane[ports];
-        var tangents = new Lane[ports * ports];
-        element.Law.Evaluate(volts, [.. constants.Select(Lanes.All)], currents, tangents);
-        Amps = [.. currents.Select(i => Lanes.Get(i, 0))];
-        slopes = [.. tangents.Select(g => Lanes.Get(g, 0))];
+        var (currents, tangents) = Evaluate(constants);
+        Amps = First(currents);
+        slopes = First(tangents);
     }
 
     public Element Element { get; }
@@ -41,6 +39,26 @@ internal sealed class ElementAtRest
     public double Slope(int p, int q) => slopes[(p * Volts.Length) + q];
 
     public double Constant(int index) => constants[index];
+
+    /// <summary>Change of the current into every port for all of a constant, at the same volts: its slope there.</summary>
+    public double[] ByConstant(int index)
+    {
+        var moved = (double[])constants.Clone();
+        moved[index] *= 1 + Nudge;
+        var (currents, _) = Evaluate(moved);
+        return [.. currents.Select((i, p) => (Lanes.Get(i, 0) - Amps[p]) / Nudge)];
+    }
+
+    private (Lane[] Currents, Lane[] Slopes) Evaluate(double[] law)
+    {
+        var ports = Volts.Length;
+        var currents = new Lane[ports];
+        var tangents = new Lane[ports * ports];
+        Element.Law.Evaluate([.. Volts.Select(Lanes.All)], [.. law.Select(Lanes.All)], currents, tangents);
+        return (currents, tangents);
+    }
+
+    private static double[] First(Lane[] lanes) => Array.ConvertAll(lanes, l => Lanes.Get(l, 0));
 
     private static double At(ReadOnlySpan<double> x, int row) => row < 0 ? 0 : x[row];
 }

@@ -264,8 +264,31 @@ internal sealed class WorldSolver(Circuit circuit)
             world.End = problem.End;
             world.MeanSpread = problem.MeanSpread;
             world.RmsSpread = problem.RmsSpread;
+            HoldTurns(world);
             world.Reference = problem.Reference;
             world.Supply = problem.Reference is null ? null : SupplyLine.Of(circuit, world);
+        }
+    }
+
+    /// <summary>What turns more or less bring goes with the swing of the core, next to nothing where nothing feeds it.</summary>
+    private void HoldTurns(WorldState world)
+    {
+        foreach (var (parameter, turns) in circuit.Turns)
+        {
+            var share = (float)turns.Share(world.Wave, world.Unknowns);
+            for (var r = 0; r < world.Unknowns; r++)
+            {
+                Scale(world.MeanSpread, (parameter * world.Unknowns) + r, share);
+                Scale(world.RmsSpread, (parameter * world.Unknowns) + r, share);
+            }
+        }
+    }
+
+    private static void Scale(float[] table, int at, float share)
+    {
+        if (at < table.Length)
+        {
+            table[at] *= share;
         }
     }
 

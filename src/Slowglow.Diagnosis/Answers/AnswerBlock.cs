@@ -32,6 +32,8 @@ internal sealed class AnswerBlock
     private double[]?[] means;
     private float[]?[] spreads;
     private double[]?[] variances;
+    private readonly JunctionEdge edge;
+    private readonly HashSet<int> onEdge = [];
 
     public AnswerBlock(
         IWorldSource source,
@@ -48,6 +50,7 @@ internal sealed class AnswerBlock
         means = new double[hypotheses.Count][];
         spreads = new float[hypotheses.Count][];
         variances = new double[hypotheses.Count][];
+        edge = new JunctionEdge(source.Sheet);
     }
 
     public Setup Setup { get; }
@@ -68,6 +71,9 @@ internal sealed class AnswerBlock
 
     /// <summary>Variance over tolerances alone.</summary>
     public double SpreadVarianceOf(int hypothesis, int probe) => variances[hypothesis]![probe];
+
+    /// <summary>Whether real units with this fault may stand elsewhere than the nominal one does.</summary>
+    public bool IsOnEdge(int hypothesis) => onEdge.Contains(hypothesis);
 
     /// <summary>Prediction before any other reading is known: tolerances, meter and model.</summary>
     public Prediction Alone(int hypothesis, int probe)
@@ -149,6 +155,10 @@ internal sealed class AnswerBlock
         {
             var answer = answers[p];
             var usable = answer.HasValue && double.IsFinite(answer.Value);
+            if (usable && !Setup.PowerOff && edge.IsOnEdge(Probes[p], answer))
+            {
+                onEdge.Add(h);
+            }
             rowKinds[p] = answer.HasValue && !usable ? AnswerKind.Unsettled : answer.Kind;
             if (usable)
             {

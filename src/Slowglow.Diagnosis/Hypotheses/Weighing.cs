@@ -74,7 +74,7 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         var sheet = knowledge.Source.Sheet;
         var reader = new ComplaintReader(new ChannelWords(sheet.Signals), new ControlWords(sheet.Controls));
         var heard = reader.Read(words);
-        var complaint = Complain(heard, logs);
+        var complaint = Complain(heard, logs, fits);
         var none =
             Math.Log(HypothesisList.NonePrior)
             + Witness(readings.Count) * readings.LogNone()
@@ -190,7 +190,7 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         );
     }
 
-    private ComplaintEvidence Complain(IReadOnlyList<Heard> heard, double[] logs)
+    private ComplaintEvidence Complain(IReadOnlyList<Heard> heard, double[] logs, Fit?[] fits)
     {
         var complaint = new ComplaintEvidence(
             knowledge.Source.Sheet,
@@ -207,9 +207,16 @@ internal sealed class Weighing(Knowledge knowledge, IProgress<double>? progress,
         Array.Fill(logs, double.NegativeInfinity);
         foreach (var h in surviving)
         {
-            logs[h] = before[h] + complaint.Log(heard, h);
+            logs[h] = before[h] + LogHeard(complaint, heard, h, fits[h]);
         }
         return complaint;
+    }
+
+    /// <summary>What a unit beyond an edge sounds like, its nominal world does not know.</summary>
+    private static double LogHeard(ComplaintEvidence complaint, IReadOnlyList<Heard> heard, int h, Fit? fit)
+    {
+        var log = complaint.Log(heard, h);
+        return fit is { IsAstray: true } ? Math.Max(log, heard.Count * Math.Log(ComplaintEvidence.NoneChance)) : log;
     }
 
     private static (double[] Of, double None) Normalise(double[] logs, double none)

@@ -14,6 +14,9 @@ internal sealed class Fit
     /// <summary>A residual larger than this is taken as an oddity and pulls other predictions no further.</summary>
     private const double Pull = 3;
 
+    /// <summary>Of the units with a fault whose nominal world stands on an edge, the share to be found elsewhere. Judgement.</summary>
+    private const double Astray = 0.4;
+
     private readonly ReadingSet readings;
     private readonly int hypothesis;
     private readonly List<int> figures = [];
@@ -24,14 +27,38 @@ internal sealed class Fit
     {
         (this.readings, this.hypothesis) = (readings, hypothesis);
         Residuals = new double[readings.Count];
+        double near = 0;
+        double elsewhere = 0;
+        var edge = false;
         for (var i = 0; i < readings.Count; i++)
         {
-            LogLikelihood += Add(i);
+            var log = Add(i);
+            near += log;
+            var here = readings.Column(i).Block.IsOnEdge(hypothesis);
+            elsewhere += here ? readings.LogUnknown(i) : log;
+            edge |= here;
         }
+        LogLikelihood = edge ? Either(near, elsewhere) : near;
+    }
+
+    /// <summary>The unit is where its nominal world is, or nobody knows where; <see cref="IsAstray"/> says which is likelier.</summary>
+    private double Either(double near, double elsewhere)
+    {
+        var (stays, strays) = (Math.Log(1 - Astray) + near, Math.Log(Astray) + elsewhere);
+        IsAstray = strays > stays;
+        for (var i = 0; IsAstray && i < readings.Count; i++)
+        {
+            Residuals[i] = readings.Column(i).Block.IsOnEdge(hypothesis) ? double.NaN : Residuals[i];
+        }
+        var top = Math.Max(stays, strays);
+        return top + Math.Log(Math.Exp(stays - top) + Math.Exp(strays - top));
     }
 
     /// <summary>Log of the joint density of all readings.</summary>
     public double LogLikelihood { get; }
+
+    /// <summary>The unit stands elsewhere than its nominal world does, beyond an edge: that world says nothing of it while it is powered.</summary>
+    public bool IsAstray { get; private set; }
 
     /// <summary>Nats lost to readings off the mark: zero when every reading is just where the hypothesis expects it.</summary>
     public double Surprise { get; private set; }
@@ -89,6 +116,10 @@ internal sealed class Fit
         if (kind != AnswerKind.Value)
         {
             return new(kind, double.NaN, double.NaN);
+        }
+        if (IsAstray && block.IsOnEdge(hypothesis))
+        {
+            return new(AnswerKind.Unsettled, double.NaN, double.NaN);
         }
         var mean = block.MeanOf(hypothesis, probe);
         var error = block.ErrorVariance(probe, mean);

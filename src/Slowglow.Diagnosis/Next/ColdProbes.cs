@@ -21,7 +21,12 @@ internal sealed class ColdProbes(Sheet sheet)
     private static IEnumerable<Probe> Of(Part part) =>
         part switch
         {
-            DiodePart => [Across(part, ProbeKind.Diode), Ends(part, part.Pins[1], part.Pins[0], ProbeKind.Ohm)],
+            DiodePart =>
+            [
+                Across(part, ProbeKind.Diode),
+                Ends(part, part.Pins[1], part.Pins[0], ProbeKind.Diode),
+                Ends(part, part.Pins[1], part.Pins[0], ProbeKind.Ohm),
+            ],
             TransistorPart t => OfTransistor(t),
             TransformerPart t => OfTransformer(t),
             PotPart => OfPot(part),

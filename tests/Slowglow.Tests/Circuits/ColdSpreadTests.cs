@@ -98,6 +98,71 @@ public class ColdSpreadTests
         }
     }
 
+    /// <summary>A JFET without power is a resistance of 1 / (2 beta |vto|), which differs from one to the next as its beta and cut-off do.</summary>
+    [Fact]
+    public void The_channel_of_a_jfet_is_as_uncertain_as_its_cut_off()
+    {
+        var circuit = Circuit
+            .From(SheetReader.Read(File.ReadAllText(Path.Combine(Repository.Root, "demo/sheets/dunlin-pm1.yaml"))).Value!)
+            .Value!;
+        var part = circuit.Sheet.Parts.OfType<TransistorPart>().First(t => t.Designator == "Q5");
+        Probe[] probe = [new("Q5", part.NetOf("d")!, part.NetOf("s")!, ProbeKind.Ohm)];
+        var answer = Cold(circuit, [], probe)[0];
+        foreach (var what in new[] { "beta", "vto" })
+        {
+            var index = circuit.Parameters.Select((p, i) => (p, i)).First(x => x.p.Part == "Q5" && x.p.What == what).i;
+            double[] deviations = [.. circuit.Parameters.Select((_, i) => i == index ? 0.05 : 0)];
+            var real = (Cold(circuit.Specimen(deviations), [], probe)[0].Value - answer.Value) / 0.05;
+            Assert.True(Math.Abs(real) > 0.05 * answer.Value);
+            Assert.InRange(answer.Spread[index] / real, 0.9, 1.1);
+        }
+    }
+
+    /// <summary>
+    /// With a rail's fuse out nothing but junctions loads it: its megohms go with their saturation currents, by way of the current that the meter sends too.
+    /// Moved a little, for such a reading soon leaves its tangent.
+    /// </summary>
+    [Fact]
+    public void Megohms_through_junctions_move_as_they_do_when_the_junctions_are_really_moved()
+    {
+        const double Moved = 0.05;
+        var circuit = Circuit
+            .From(SheetReader.Read(File.ReadAllText(Path.Combine(Repository.Root, "demo/heronsgate-m60/sheet.yaml"))).Value!)
+            .Value!;
+        Fault[] open = [new("F2", "", FailureMode.Open)];
+        Probe[] probes =
+        [
+            .. new[] { "C3", "C5", "C9" }
+                .Select(c => circuit.Sheet.Parts.First(p => p.Designator == c))
+                .Select(c => new Probe(c.Designator, c.Pins[0].Net, c.Pins[1].Net, ProbeKind.Ohm)),
+        ];
+        var answers = Cold(circuit, open, probes);
+        Assert.All(answers, a => Assert.InRange(a.Value, 1e6, 40e6));
+        var isOf = circuit.Parameters.Select((p, i) => (p, i)).Where(x => x.p.What == "is").Select(x => x.i).ToArray();
+        foreach (var index in isOf)
+        {
+            double[] deviations = [.. circuit.Parameters.Select((_, i) => i == index ? Moved : 0)];
+            var moved = Cold(circuit.Specimen(deviations), open, probes);
+            for (var p = 0; p < probes.Length; p++)
+            {
+                var real = (moved[p].Value - answers[p].Value) / Moved / answers[p].Value;
+                var foretold = answers[p].Spread[index] / answers[p].Value;
+                Assert.True(
+                    Math.Abs(foretold - real) < 0.01 + (0.2 * Math.Abs(real)),
+                    $"{probes[p].Where} by {circuit.Parameters[index].Part}: {foretold:P1} foretold, {real:P1} when moved"
+                );
+            }
+        }
+
+        // One diode across the output carries most of it: by 30 % from specimen to specimen.
+        Assert.All(answers, a => Assert.InRange(a.Sigma / a.Value, 0.15, 0.5));
+    }
+
+    private static Answer[] Cold(Circuit circuit, IReadOnlyList<Fault> faults, Probe[] probes) =>
+        new Worlds(circuit).Ask(Setup.Cold, [faults], probes, MeterClass.Handheld, null, TestContext.Current.CancellationToken)[
+            0
+        ];
+
     private static bool IsJunction(Part part) => part is DiodePart or TransistorPart { Device.Kind: DeviceKind.Bjt };
 
     private static Probe Across(Part part) =>

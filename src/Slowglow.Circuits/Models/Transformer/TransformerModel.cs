@@ -110,7 +110,7 @@ internal sealed class TransformerModel(TransformerPart part) : PartModel(part)
         builder.Vary(Designator, $"copper of {winding.Name}", CopperSpread, [.. copper]);
         if (!part.IsOutput && !winding.IsPrimary)
         {
-            builder.Vary(Designator, $"volts of {winding.Name}", RatioSpread, [.. ratio]);
+            builder.VaryTurns(new TurnsSpread(Designator, winding.Name, RatioSpread, flux, reference), [.. ratio]);
         }
     }
 

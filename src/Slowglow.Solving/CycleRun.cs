@@ -10,6 +10,7 @@ internal sealed class CycleRun
 {
     private const int MostNewton = 40;
     private const int DampedNewton = 40;
+    private static readonly double[] Holding = [1, 0.1, 1e-2, 1e-3, 1e-4, 1e-6, 0];
     private readonly StepRule euler;
     private readonly StepRule second;
     private readonly Lane[] steady;
@@ -163,6 +164,11 @@ internal sealed class CycleRun
         if ((settled & Working) != Working)
         {
             settled |= Newton(rule, swing, before, MostNewton, settled, DampedNewton);
+        }
+
+        if ((settled & Working) != Working)
+        {
+            settled |= Eased(rule, settled);
             Working &= settled;
         }
     }
@@ -203,6 +209,48 @@ internal sealed class CycleRun
         }
 
         return standing;
+    }
+
+    /// <summary>
+    /// For an instant that Newton cannot find: every unknown is held to where it was by siemens that are taken away by and by, and each stage begins
+    /// where the one before ended. Returns the lanes that settled.
+    /// </summary>
+    private uint Eased(StepRule rule, uint standing)
+    {
+        System.X.CopyTo(held, 0);
+        before.CopyTo(guess, 0);
+        System.Elements.LineariseNear(before, System.Slots, Lanes.Mask(~standing & 0xF));
+        System.Elements.Evaluate(System.Slots);
+        foreach (var siemens in Holding)
+        {
+            var agreeing = standing;
+            for (var n = 0; n < MostNewton && (agreeing & Working) != Working; n++)
+            {
+                Stamp(rule);
+                Hold(siemens);
+                System.Factors.Factor();
+                System.Factors.Solve(System.X);
+                Keep(standing);
+                System.Elements.Advance(System.X, System.Slots);
+                System.Elements.Evaluate(System.Slots);
+                agreeing = standing | System.Elements.Agreeing();
+                System.X.CopyTo(held, 0);
+            }
+
+            standing |= siemens == 0 ? agreeing : 0;
+            System.X.CopyTo(guess, 0);
+        }
+
+        return standing;
+    }
+
+    private void Hold(double siemens)
+    {
+        for (var r = 0; r < guess.Length; r++)
+        {
+            System.Factors.Values[System.Equations.Pattern.Diagonal[r]] += Lanes.All(siemens);
+            System.X[r] += siemens * guess[r];
+        }
     }
 
     private void Keep(uint standing)

@@ -29,11 +29,13 @@ public sealed class CycleSolver
         step = 1 / frequency / stepsPerCycle;
         List<CycleProblem> hard = [.. problems.Where(p => p.Relative is null)];
         FromRelatives([.. problems.Where(p => p.Relative is not null)], hard, cancel);
+        double[][] origins = [.. hard.Select(p => p.States)];
         List<CycleProblem> patient = [];
-        InGroups(hard, Shooting.SearchCycles, patient, cancel);
+        InGroups([.. hard.Select(p => new Shooting(p, equations))], Shooting.SearchCycles, patient, cancel);
 
         // The few that need patience share their lanes, instead of holding up three others each.
-        InGroups(patient, Shooting.MostCycles, [], cancel);
+        InGroups([.. patient.Select(p => new Shooting(p, equations))], Shooting.MostCycles, [], cancel);
+        Continue(hard, origins, cancel);
         Spread(problems, cancel);
     }
 
@@ -110,7 +112,15 @@ public sealed class CycleSolver
         return true;
     }
 
-    private void InGroups(List<CycleProblem> some, int most, List<CycleProblem> unfinished, CancellationToken cancel)
+    /// <summary>What Newton has lost begins once more where it began.</summary>
+    private void Continue(List<CycleProblem> hard, double[][] origins, CancellationToken cancel)
+    {
+        var lost = hard.Zip(origins).Where(h => !h.First.Settled).ToList();
+        lost.ForEach(h => h.First.States = h.Second);
+        InGroups([.. lost.Select(h => new Continuation(h.First, equations))], Continuation.MostCycles, [], cancel);
+    }
+
+    private void InGroups(List<PeriodSearch> some, int most, List<CycleProblem> unfinished, CancellationToken cancel)
     {
         foreach (var four in some.Chunk(Lanes.Width))
         {
@@ -118,44 +128,40 @@ public sealed class CycleSolver
         }
     }
 
-    private void SolveGroup(CycleProblem[] four, int most, List<CycleProblem> unfinished, CancellationToken cancel)
+    private void SolveGroup(PeriodSearch[] four, int most, List<CycleProblem> unfinished, CancellationToken cancel)
     {
-        var shots = new Shooting[Lanes.Width];
+        var shots = new PeriodSearch[Lanes.Width];
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
-            var problem = four[Math.Min(lane, four.Length - 1)];
-            shots[lane] = new Shooting(problem, equations);
-            run.Load(lane, problem);
+            shots[lane] = four[Math.Min(lane, four.Length - 1)];
+            run.Load(lane, shots[lane].Problem);
         }
 
         run.Prepare(step);
-        for (var cycle = 0; cycle < most && shots.Any(s => !s.Finished); cycle++)
+        for (var cycle = 0; cycle < most && four.Any(s => !s.Finished); cycle++)
         {
             cancel.ThrowIfCancellationRequested();
-            Go(shots, withStates: shots.Any(s => s is { Finished: false, Running: false }));
-            for (var lane = 0; lane < Lanes.Width; lane++)
+            Go(shots, withStates: four.Any(s => s is { Finished: false, Running: false }));
+            for (var lane = 0; lane < four.Length; lane++)
             {
-                shots[lane].Judge(run.Columns, run.States, run.System.X, lane, (run.Working & (1u << lane)) != 0);
+                four[lane].Judge(run.Columns, run.States, run.System.X, lane, (run.Working & (1u << lane)) != 0);
             }
         }
+
+        unfinished.AddRange(four.Where(s => !s.Finished).Select(s => s.Problem));
 
         Go(shots, withStates: false);
         for (var lane = 0; lane < four.Length; lane++)
         {
-            var (problem, shot) = (four[lane], shots[lane]);
-            if (most < Shooting.MostCycles && !shot.Finished)
-            {
-                unfinished.Add(problem);
-            }
-
+            var (shot, problem) = (four[lane], four[lane].Problem);
             Unload(problem, shot.States, lane);
             problem.Settled = shot.Settled && (run.Working & (1u << lane)) != 0;
-            problem.Cycles += shot.Cycles;
+            problem.Cycles = shot.Cycles;
             problem.Restless = shot.Restless;
         }
     }
 
-    private void Go(Shooting[] shots, bool withStates)
+    private void Go(PeriodSearch[] shots, bool withStates)
     {
         for (var lane = 0; lane < Lanes.Width; lane++)
         {

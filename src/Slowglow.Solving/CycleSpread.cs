@@ -71,6 +71,6 @@ internal sealed class CycleSpread(CycleColumns columns, Equations equations)
             }
         }
 
-        return DenseSolve.InPlace(Shooting.PeriodMatrix(columns, lane), moved, m, count) ? moved : null;
+        return DenseSolve.InPlace(PeriodSearch.PeriodMatrix(columns, lane), moved, m, count) ? moved : null;
     }
 }

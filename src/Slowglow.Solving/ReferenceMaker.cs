@@ -30,7 +30,7 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
             approach[(m * n) + m] = 1;
         }
 
-        if ((run.Working & 1) == 0 || !DenseSolve.InPlace(Shooting.PeriodMatrix(run.Columns, 0), approach, n, n))
+        if ((run.Working & 1) == 0 || !DenseSolve.InPlace(PeriodSearch.PeriodMatrix(run.Columns, 0), approach, n, n))
         {
             return null;
         }

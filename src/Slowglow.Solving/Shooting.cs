@@ -3,10 +3,9 @@ using System.Runtime.Intrinsics;
 namespace Slowglow.Solving;
 
 /// <summary>
-/// One world's search for the states that a period leaves as they were: Newton with the period's matrix, half steps when the
-/// residual grows (rectifier kinks), a plain cycle when that does not help.
+/// Newton, with half steps when the residual grows (rectifier kinks), and plain cycles when that does not help.
 /// </summary>
-internal sealed class Shooting(CycleProblem problem, Equations equations)
+internal sealed class Shooting(CycleProblem problem, Equations equations) : PeriodSearch(problem)
 {
     /// <summary>Times that the residual may rise before steps are cut: Newton often goes up before it comes down.</summary>
     private const int Patience = 2;
@@ -21,33 +20,9 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
     private int rested;
     private int risen;
 
-    public double[] States { get; private set; } = [.. problem.States];
-    public double[] Start { get; private set; } = [.. problem.Start];
-    public bool Finished { get; private set; }
-    public bool Settled { get; private set; }
-    public int Cycles { get; private set; }
+    public override bool Running => rested > 0 && rested <= RunningCycles;
 
-    /// <summary>True while the unit is left to run, cycle after cycle, because the search went round in circles.</summary>
-    public bool Running => rested > 0 && rested <= RunningCycles;
-    public int Restless { get; private set; } = -1;
-
-    /// <summary>I - d(end)/d(start), row major.</summary>
-    public static double[] PeriodMatrix(CycleColumns columns, int lane)
-    {
-        var n = columns.States;
-        var matrix = new double[n * n];
-        for (var c = 0; c < n; c++)
-        {
-            for (var r = 0; r < n; r++)
-            {
-                matrix[(r * n) + c] = (r == c ? 1 : 0) - columns.End(c, r).GetElement(lane);
-            }
-        }
-
-        return matrix;
-    }
-
-    public void Judge(CycleColumns columns, Lane[] end, Lane[] x, int lane, bool working)
+    public override void Judge(CycleColumns columns, Lane[] end, Lane[] x, int lane, bool working)
     {
         if (Finished)
         {
@@ -122,7 +97,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         var stride = largest > 1000 ? 1000 / largest : 1;
         States = [.. States.Select((s, m) => s + (stride * step[m]))];
         Start = x;
-        if (largest < 1e-4)
+        if (largest < Arrived)
         {
             (Finished, Settled, Restless) = (true, true, -1);
         }

@@ -32,7 +32,7 @@ internal sealed class AnswerBlock
     private double[]?[] means;
     private float[]?[] spreads;
     private double[]?[] variances;
-    private readonly JunctionEdge edge;
+    private readonly WorldEdge edge;
     private readonly HashSet<int> onEdge = [];
 
     public AnswerBlock(
@@ -50,7 +50,7 @@ internal sealed class AnswerBlock
         means = new double[hypotheses.Count][];
         spreads = new float[hypotheses.Count][];
         variances = new double[hypotheses.Count][];
-        edge = new JunctionEdge(source.Sheet);
+        edge = new WorldEdge(source.Sheet, probes);
     }
 
     public Setup Setup { get; }
@@ -155,16 +155,16 @@ internal sealed class AnswerBlock
         {
             var answer = answers[p];
             var usable = answer.HasValue && double.IsFinite(answer.Value);
-            if (usable && !Setup.PowerOff && edge.IsOnEdge(Probes[p], answer))
-            {
-                onEdge.Add(h);
-            }
             rowKinds[p] = answer.HasValue && !usable ? AnswerKind.Unsettled : answer.Kind;
             if (usable)
             {
                 rowMeans[p] = Scale.Of(Probes[p]).To(answer.Value);
                 rowVariances[p] = KeepSpread(answer, p, row.AsSpan(p * Columns, Columns));
             }
+        }
+        if (!Setup.PowerOff && edge.IsOnEdge(answers))
+        {
+            onEdge.Add(h);
         }
         (kinds[h], means[h], spreads[h], variances[h]) = (rowKinds, rowMeans, row, rowVariances);
     }

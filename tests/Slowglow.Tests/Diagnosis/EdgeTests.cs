@@ -1,3 +1,4 @@
+using Slowglow.Bench.Questions;
 using Slowglow.Circuits;
 using Slowglow.Diagnosis.Answers;
 using Slowglow.Diagnosis.Hypotheses;
@@ -6,6 +7,7 @@ using Slowglow.Diagnosis.Source;
 using Slowglow.Sheets;
 using Slowglow.Sheets.Readings;
 using Slowglow.Sheets.Setups;
+using Slowglow.Tests.House;
 using Xunit;
 
 namespace Slowglow.Tests.Diagnosis;
@@ -70,6 +72,30 @@ public sealed class EdgeTests
         var part = sheet.Parts.First(p => p.Designator == "Q12");
         var probe = new Probe("Q12", part.NetOf(red)!, part.NetOf(black)!, ProbeKind.Dc);
 
-        Assert.Equal(onEdge, new JunctionEdge(sheet).IsOnEdge(probe, new Answer(AnswerKind.Value, volts, [sigma])));
+        Assert.Equal(onEdge, new WorldEdge(sheet, [probe]).IsOnEdge([new Answer(AnswerKind.Value, volts, [sigma])]));
+    }
+
+    /// <summary>Without its feedback an op-amp lies against one supply or the other, as its own offset has it; with some volts at its inputs there is no doubt.</summary>
+    [Theory]
+    [InlineData("R20", FailureMode.Open, true)]
+    [InlineData("", FailureMode.Open, false)]
+    public void An_op_amp_that_lost_its_feedback_is_on_an_edge(string part, FailureMode mode, bool onEdge)
+    {
+        var unit = BenchUnit.From(File.ReadAllText(Path.Combine(Repository.Root, "demo", "sheets", "bittern-ps2.yaml"))).Value!;
+        Fault[] faults = part.Length == 0 ? [] : [new(part, "", mode)];
+        Probe[] probes =
+        [
+            .. unit.Sheet.Nets.Names.Where(n => n != NetTable.Ground).Select(n => new Probe(n, n, NetTable.Ground, ProbeKind.Dc)),
+        ];
+        var answers = unit.Worlds.Ask(
+            Setup.Default,
+            [faults],
+            probes,
+            MeterClass.Handheld,
+            null,
+            TestContext.Current.CancellationToken
+        )[0];
+
+        Assert.Equal(onEdge, new WorldEdge(unit.Sheet, probes).IsOnEdge(answers));
     }
 }

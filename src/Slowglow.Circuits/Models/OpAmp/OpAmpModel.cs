@@ -11,6 +11,9 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
     /// <summary>Short-circuit current of an op-amp whose data do not say (common practice, no source).</summary>
     private const double UsualLimitAmps = 0.025;
 
+    /// <summary>Spread of what an output leaves to its supplies (common practice, no source).</summary>
+    private const double RoomSpread = 0.2;
+
     private readonly HashSet<int> idle = [];
 
     protected override string[] Electrodes => ["in+", "in-", "out", "v+", "v-"];
@@ -43,6 +46,7 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
     public override void Build(CircuitBuilder builder)
     {
         base.Build(builder);
+        VaryRoom(builder);
         if (!Device.Spread.ContainsKey("vos") && Device.Law.TryGetValue("vos", out var offset))
         {
             foreach (var section in Sections)
@@ -55,6 +59,18 @@ internal sealed class OpAmpModel(OpAmpPart part) : DeviceModel(part, part.Device
                 );
             }
         }
+    }
+
+    /// <summary>What the outputs of a package leave to the supplies moves together.</summary>
+    private void VaryRoom(CircuitBuilder builder)
+    {
+        int[] rooms = [(int)OpAmpLaw.Constant.RoomHigh, (int)OpAmpLaw.Constant.RoomLow];
+        builder.Vary(
+            Designator,
+            "room to the supplies",
+            RoomSpread,
+            [.. Sections.SelectMany(s => rooms, (s, r) => new SlotChange(s.Slot + r, RoomSpread))]
+        );
     }
 
     /// <summary>

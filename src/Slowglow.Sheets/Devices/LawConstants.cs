@@ -24,7 +24,7 @@ public static class LawConstants
     private static readonly Dictionary<DeviceKind, string[]> Optional = new()
     {
         [DeviceKind.Triode] = ["cga", "cgk", "cak"],
-        [DeviceKind.Pentode] = ["cga", "cgk", "cak", "mua", "kns"],
+        [DeviceKind.Pentode] = ["cga", "cgk", "cak", "mua", "kns", "kne", "back"],
         [DeviceKind.OpAmp] = ["en", "corner"],
     };
 
@@ -56,6 +56,7 @@ public static class LawConstants
         && constant switch
         {
             "polarity" => Math.Abs(value) == 1,
+            "back" => value is > 0 and <= 1,
             "sections" => value is 1 or 2 or 4,
             _ when MayBeAnySign.Contains(constant) => true,
             _ when MayBeZero.Contains(constant) => value >= 0,

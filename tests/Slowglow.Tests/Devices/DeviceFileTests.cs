@@ -77,6 +77,20 @@ public class DeviceFileTests
         Assert.Contains("1N1: the source of the figures is not named", error.Message, StringComparison.Ordinal);
     }
 
+    /// <summary>A screen cannot take more of what the anode turns back than there is.</summary>
+    [Theory]
+    [InlineData(1.5)]
+    [InlineData(0)]
+    public void AShareLiesBetweenNothingAndAll(double share)
+    {
+        var beam = DeviceLibrary.Shipped.Find("6V6GT")!;
+        var law = new Dictionary<string, double>(beam.Law) { ["back"] = share };
+        Assert.Equal(
+            [FormattableString.Invariant($"the constant back cannot be {share}")],
+            DeviceCheck.Problems(beam with { Law = law })
+        );
+    }
+
     [Fact]
     public void AddedDevicesGoBeforeShippedOnes()
     {

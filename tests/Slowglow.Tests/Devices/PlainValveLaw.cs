@@ -28,9 +28,13 @@ internal static class PlainValveLaw
 
     public static double PentodeScreen(Device valve, double anode, double screen, double grid)
     {
-        var knee = valve.Law.TryGetValue("kns", out var share) ? share * Math.Max(screen, 1e-6) : valve["kvb"];
-        var missed = 1 - (2 / Math.PI * Math.Atan(Math.Max(anode, 0) / knee));
-        return SpaceTerm(valve, anode, screen, grid) / valve["kg2"] * (1 + (valve["ks"] * missed));
+        var (hasShare, perDrive) = (valve.Law.TryGetValue("kns", out var kns), valve.Law.GetValueOrDefault("kne"));
+        var fromScreen = hasShare ? kns * Math.Max(screen, 1e-6) : 0;
+        var knee = hasShare || perDrive > 0 ? fromScreen + (perDrive * Drive(valve, anode, screen, grid)) : valve["kvb"];
+        var missed = Missed(anode, Math.Max(knee, 1e-30));
+        var turnedBack =
+            valve.Law.GetValueOrDefault("back") * Math.PI / 2 / valve["kg1"] * Math.Pow(Missed(anode, valve["kvb"]), 2);
+        return SpaceTerm(valve, anode, screen, grid) * (((1 + (valve["ks"] * missed)) / valve["kg2"]) + turnedBack);
     }
 
     public static double Grid(Device valve, double grid) =>
@@ -38,7 +42,13 @@ internal static class PlainValveLaw
 
     public static double Rectifier(Device valve, double anode) => anode <= 0 ? 0 : valve["k"] * Math.Pow(anode, 1.5);
 
-    private static double SpaceTerm(Device valve, double anode, double screen, double grid)
+    /// <summary>1 where the anode collects nothing, half at the knee, 0 far above it.</summary>
+    private static double Missed(double anode, double knee) => 1 - (2 / Math.PI * Math.Atan(Math.Max(anode, 0) / knee));
+
+    private static double SpaceTerm(Device valve, double anode, double screen, double grid) =>
+        2 * Math.Pow(Drive(valve, anode, screen, grid), valve["ex"]);
+
+    private static double Drive(Device valve, double anode, double screen, double grid)
     {
         if (screen <= 0)
         {
@@ -46,7 +56,6 @@ internal static class PlainValveLaw
         }
 
         var pulled = grid + (valve.Law.TryGetValue("mua", out var mua) ? Math.Max(anode, 0) / mua : 0);
-        var e = screen / valve["kp"] * SoftPlus(valve["kp"] * ((1 / valve["mu"]) + (pulled / screen)));
-        return 2 * Math.Pow(e, valve["ex"]);
+        return screen / valve["kp"] * SoftPlus(valve["kp"] * ((1 / valve["mu"]) + (pulled / screen)));
     }
 }

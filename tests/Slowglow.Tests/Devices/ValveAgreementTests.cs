@@ -38,14 +38,28 @@ public class ValveAgreementTests
 
     private static string Key(string[] line) => $"{line[1]} | {line[2]} | {line[3]} | {line[7]} | {line[8]}";
 
-    /// <summary>Of all figures that the constants were not fitted to, most lie within a tenth.</summary>
+    /// <summary>Of all figures that the constants were not fitted to, nearly all lie within a tenth.</summary>
     [Fact]
     public void WhatWasKeptOutOfTheFitAgreesToo()
     {
         var kept = PublishedValves.All().Where(r => r.Fitted == "no").ToList();
         Assert.True(kept.Count > 80);
-        Assert.True(kept.Count(r => Math.Abs(r.Error) <= 0.1) > 0.75 * kept.Count);
+        Assert.True(kept.Count(IsWithinATenth) >= 0.94 * kept.Count);
     }
+
+    /// <summary>As many within a tenth as when the constants were last fitted: a later change may not undo it.</summary>
+    [Theory]
+    [InlineData("valve_operating_points.csv", "anode mA", 38)]
+    [InlineData("valve_operating_points.csv", "mA/V", 33)]
+    [InlineData("valve_operating_points.csv", "anode kilohms", 29)]
+    [InlineData("valve_operating_points.csv", "screen mA", 12)]
+    [InlineData("valve_output_stages.csv", "anode mA", 47)]
+    [InlineData("valve_output_stages.csv", "screen mA", 35)]
+    [InlineData("valve_output_stages.csv", "W", 27)]
+    public void AsManyAgreeAsEver(string table, string quantity, int atLeast) =>
+        Assert.True(PublishedValves.All().Count(r => r.Table == table && r.Quantity == quantity && IsWithinATenth(r)) >= atLeast);
+
+    private static bool IsWithinATenth(AgreementRow row) => Math.Abs(row.Error) <= 0.1;
 
     private static List<string[]> Lines(string page)
     {

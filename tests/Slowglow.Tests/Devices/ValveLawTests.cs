@@ -40,6 +40,23 @@ public class ValveLawTests
         Assert.InRange(PlainValveLaw.Grid(valve, 1), 1e-4, 10e-3);
     }
 
+    /// <summary>
+    /// The makers say nothing of it: judgement, as in the valves' own sources. An anode that is off makes the screen glow, whatever the knee's form.
+    /// </summary>
+    [Theory]
+    [InlineData("6V6GT")]
+    [InlineData("6AQ5")]
+    [InlineData("KT66")]
+    [InlineData("6550")]
+    [InlineData("EL84")]
+    public void AScreenTakesAboutHalfWhenTheAnodeTakesNothing(string type)
+    {
+        var valve = DeviceLibrary.Shipped.Find(type)!;
+        var withoutPull = valve with { Law = valve.Law.Where(l => l.Key != "mua").ToDictionary() };
+        var space = PlainValveLaw.PentodeAnode(withoutPull, 1e9, 250, -5);
+        Assert.InRange(PlainValveLaw.PentodeScreen(withoutPull, 0, 250, -5) / space, 0.4, 0.6);
+    }
+
     /// <summary>Dempwolf and Zoelzer (DAFx-11, 2011): 0.618 and 0.591 mA at +1 V for the two RSD specimens.</summary>
     [Fact]
     public void A12Ax7GridDrawsWhatWasMeasured() =>

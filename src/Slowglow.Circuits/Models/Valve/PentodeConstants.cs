@@ -10,7 +10,9 @@ internal static class PentodeConstants
     public static double[] Of(Device device)
     {
         var pull = device.Law.TryGetValue("mua", out var mua) ? 1 / mua : 0;
-        var hasShare = device.Law.TryGetValue("kns", out var share);
-        return [.. Named.Select(n => device[n]), pull, hasShare ? 0 : device["kvb"], hasShare ? share : 0, 1];
+        var share = device.Law.GetValueOrDefault("kns");
+        var perDrive = device.Law.GetValueOrDefault("kne");
+        var volts = share > 0 || perDrive > 0 ? 0 : device["kvb"];
+        return [.. Named.Select(n => device[n]), pull, volts, share, perDrive, device.Law.GetValueOrDefault("back"), 1];
     }
 }

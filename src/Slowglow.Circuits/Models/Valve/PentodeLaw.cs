@@ -5,7 +5,8 @@ namespace Slowglow.Circuits.Models.Valve;
 
 /// <summary>
 /// Pentode or beam tetrode: anode current by Koren (Glass Audio 8(5), 1996), with a little of the anode's field in the drive; screen
-/// current in proportion to the same drive, rising when the anode no longer collects. Ports: anode, grid, screen; reference cathode.
+/// current in proportion to the same drive, rising as the anode's volts fall to a knee that may go with the screen's volts or with the drive,
+/// and by a share of what the anode turns back. Ports: anode, grid, screen; reference cathode.
 /// </summary>
 internal class PentodeLaw : Law
 {
@@ -25,16 +26,20 @@ internal class PentodeLaw : Law
         /// <summary>Share of the anode's volts that acts like grid volts: one over mua; 0 for a perfect screen.</summary>
         AnodePull,
 
-        /// <summary>Anode volts at which the screen takes half its rise: volts, and a share of the screen's own.</summary>
+        /// <summary>Anode volts at which the screen takes half its rise: volts, a share of the screen's own, and times the drive.</summary>
         ScreenKneeVolts,
         ScreenKneeShare,
+        ScreenKneePerDrive,
+
+        /// <summary>Share of what the anode turns back that the screen takes; 0 to 1.</summary>
+        TurnedBack,
 
         /// <summary>1 as made; the fraction of emission left; 0 = dead.</summary>
         Emission,
     }
 
     public override int Ports => 3;
-    public override int Constants => 14;
+    public override int Constants => 16;
 
     public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
     {
@@ -73,14 +78,18 @@ internal class PentodeLaw : Law
         var perKg2 = Lanes.One / constants[(int)Constant.Kg2];
         var rise = constants[(int)Constant.ScreenRise] * perKg2;
         var share = constants[(int)Constant.ScreenKneeShare];
-        var knee = constants[(int)Constant.ScreenKneeVolts] + (share * screen);
+        var kneePerDrive = constants[(int)Constant.ScreenKneePerDrive];
+        var knee = constants[(int)Constant.ScreenKneeVolts] + (share * screen) + (kneePerDrive * drive);
         var square = (knee * knee) + (anode * anode);
-        var part = perKg2 + (rise * (Lanes.One - (2 / Math.PI * Lanes.ArcTan(anode / knee))));
+        var turned = Lanes.One - (2 / Math.PI * angle);
+        var back = constants[(int)Constant.TurnedBack] * (Math.PI / 2) * perKg1;
+        var part = perKg2 + (rise * (Lanes.One - (2 / Math.PI * Lanes.ArcTan(anode / knee)))) + (back * turned * turned);
         var falls = space * rise * (2 / Math.PI) / square;
+        var spreads = perDrive * part + (falls * anode * kneePerDrive);
         currents[2] = space * part;
-        slopes[6] = (perDrive * byAnode * part) - (falls * knee * positive);
-        slopes[7] = perDrive * sigma * part;
-        slopes[8] = (perDrive * byScreen * part) + (falls * anode * share * screenPositive);
+        slopes[6] = (spreads * byAnode) - (falls * knee * positive) - (4 / Math.PI * space * back * turned * angleSlope);
+        slopes[7] = spreads * sigma;
+        slopes[8] = (spreads * byScreen) + (falls * anode * share * screenPositive);
     }
 
     public override Lane Moved(ReadOnlySpan<Lane> before, ReadOnlySpan<Lane> after, ReadOnlySpan<Lane> constants) =>

@@ -11,7 +11,7 @@ internal sealed class SocketedPentodeLaw : PentodeLaw
     internal enum Fault
     {
         /// <summary>0 as made; ions that reach the grid, over the anode current.</summary>
-        Gas = 14,
+        Gas = 16,
 
         /// <summary>1 as made; 0 = the grid's pin makes no contact.</summary>
         GridContact,
@@ -20,7 +20,7 @@ internal sealed class SocketedPentodeLaw : PentodeLaw
         AnodeContact,
     }
 
-    public override int Constants => 17;
+    public override int Constants => 19;
 
     public override void Evaluate(ReadOnlySpan<Lane> volts, ReadOnlySpan<Lane> constants, Span<Lane> currents, Span<Lane> slopes)
     {

@@ -25,7 +25,10 @@ internal static class AgreementPage
 
         What the laws are known not to do: the current below cut-off falls off more slowly than the valve's (rows at 0.01 and 1 mA); the
         anode resistance of the EL34, fitted to one point, comes out of one arctangent; that of the other pentodes has the anode's own field besides.
-        A screen takes the same share of the space current at every grid voltage, where that of the 6V6GT falls towards cut-off.
+        The share of the space current that a 6V6GT's screen takes falls towards cut-off more steeply than the law has it, and less when driven.
+        The EL84 at 0.3 V of drive gives 0.05 W into 4500 and into 5200 ohms by its maker, who rounds both figures.
+        Two stages are set up as their rows describe them besides the figures: screens behind 3 kilohms with a bleeder (6V6GT at 315 V), and
+        currents at rest beside the watts of a driven stage (6V6GT triode-connected in pairs).
         The KT66 ultra-linear row is said by its own source not to go with the set that the valve was fitted to.
 
         """;

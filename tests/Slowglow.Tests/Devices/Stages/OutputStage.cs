@@ -23,7 +23,14 @@ internal sealed record OutputStage(double AnodeMilliamps, double ScreenMilliamps
             cathode = Solve(still, cathode).CathodeVolts;
         }
 
-        return Solve(conditions, cathode);
+        var driven = Solve(conditions, cathode);
+        if (!conditions.CurrentsAtRest)
+        {
+            return driven;
+        }
+
+        var rest = Solve(still, cathode);
+        return driven with { AnodeMilliamps = rest.AnodeMilliamps, ScreenMilliamps = rest.ScreenMilliamps };
     }
 
     private static OutputStage Solve(StageConditions conditions, double cathode)

@@ -32,9 +32,10 @@ internal sealed class StageBuilder(StageConditions conditions)
             equations.AddBranch(BranchKind.Storage, Cathode, -1, equations.NewSlot(1e-3));
         }
 
+        var fed = conditions.ScreenFeedOhms > 0 ? LayScreenFeed(supply) : -1;
         for (var v = 0; v < conditions.Valves; v++)
         {
-            LayValve(v == 0 ? 1 : -1, bias, supply, screen, crest);
+            LayValve(v == 0 ? 1 : -1, bias, supply, screen, crest, fed);
         }
 
         return (equations.Build(), equations.SlotValues());
@@ -48,7 +49,7 @@ internal sealed class StageBuilder(StageConditions conditions)
         equations.AddBranch(BranchKind.Flow, Flux, -1, equations.NewSlot(0.01), equations.NewSlot(henries));
     }
 
-    private void LayValve(int sense, double bias, double supply, double screen, double crest)
+    private void LayValve(int sense, double bias, double supply, double screen, double crest, int fed)
     {
         var anode = equations.NewUnknown();
         var grid = equations.NewUnknown();
@@ -60,8 +61,23 @@ internal sealed class StageBuilder(StageConditions conditions)
         int[] rows =
             conditions.Device.Kind == DeviceKind.Triode
                 ? [anode, grid, Cathode]
-                : [anode, grid, Screen(turns, supply, screen), Cathode];
+                : [anode, grid, fed >= 0 ? fed : Screen(turns, supply, screen), Cathode];
         valves.Add((equations.AddElement(law, rows, first), 0));
+    }
+
+    /// <summary>One point for all screens, bypassed to the cathodes: that is not said, and any such stage has it.</summary>
+    private int LayScreenFeed(double supply)
+    {
+        var row = equations.NewUnknown();
+        var (siemens, steady, swing) = (
+            equations.NewSlot(1 / conditions.ScreenFeedOhms),
+            equations.NewSlot(supply),
+            equations.NewSlot(0)
+        );
+        equations.AddBranch(BranchKind.Conductance, [row], [1], siemens, steady, swing);
+        equations.AddBranch(BranchKind.Conductance, row, Cathode, equations.NewSlot(1 / conditions.ScreenBleedOhms));
+        equations.AddBranch(BranchKind.Storage, row, Cathode, equations.NewSlot(1e-4));
+        return row;
     }
 
     private int Screen(double turns, double supply, double screen)

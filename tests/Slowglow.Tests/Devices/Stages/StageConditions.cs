@@ -17,6 +17,15 @@ internal sealed record StageConditions(
     /// <summary>Share of the primary's turns at which the screen is tapped; 1 is triode-connected, 0 a supply of its own.</summary>
     public double ScreenTap { get; init; }
 
+    /// <summary>Ohms from the anode supply to the screens, which all hang on one point; 0 for a supply of their own.</summary>
+    public double ScreenFeedOhms { get; init; }
+
+    /// <summary>Ohms from that point to the cathodes.</summary>
+    public double ScreenBleedOhms { get; init; }
+
+    /// <summary>The printed currents are those without signal, the printed watts those with it.</summary>
+    public bool CurrentsAtRest { get; init; }
+
     /// <summary>Each valve has a cathode resistor; otherwise all share one.</summary>
     public bool OneResistorEach { get; init; }
 
@@ -55,9 +64,17 @@ internal sealed record StageConditions(
         )
         {
             ScreenTap = tap,
+            // The row does not say from where: 3 kilohms with what screens and bleeder draw make up the 65 V between the printed anode and
+            // screen volts.
+            ScreenFeedOhms = IsFed(row) ? 3000 : 0,
+            ScreenBleedOhms = IsFed(row) ? 15000 : 0,
+            CurrentsAtRest = row["note"].Contains("rest current", StringComparison.Ordinal),
             OneResistorEach =
                 row["bias"].StartsWith("separate", StringComparison.Ordinal)
                 || row["source"].StartsWith("Marconi", StringComparison.Ordinal),
         };
     }
+
+    private static bool IsFed(ValveRow row) =>
+        row["note"].Contains("screens through a common 3 kilohm, 15 kilohm bleed to the cathodes", StringComparison.Ordinal);
 }

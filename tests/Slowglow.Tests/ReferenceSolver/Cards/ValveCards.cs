@@ -179,9 +179,12 @@ internal sealed class ValveCards : PartCards
         var drive = FormattableString.Invariant($"{law["kp"]:R}*({1 / law["mu"]:R}+{pulled}/{screen})");
         var e = FormattableString.Invariant($"{screen}/{law["kp"]:R}*{Expression.Softplus(drive)}");
         var knee = FormattableString.Invariant($"atan({anode}/{law["kvb"]:R})");
-        var screenKnee = law.Law.TryGetValue("kns", out var share)
-            ? FormattableString.Invariant($"atan({anode}/({share:R}*{screen}))")
-            : knee;
+        var (share, perDrive) = (law.Law.GetValueOrDefault("kns"), law.Law.GetValueOrDefault("kne"));
+        var screenKnee =
+            share > 0 || perDrive > 0
+                ? FormattableString.Invariant($"atan({anode}/({share:R}*{screen}+{perDrive:R}*({e})+1E-12))")
+                : knee;
+        var back = law.Law.GetValueOrDefault("back") * Math.PI / 2 * law["kg2"] / law["kg1"];
         WriteAnode(
             deck,
             name,
@@ -194,7 +197,7 @@ internal sealed class ValveCards : PartCards
             s,
             k,
             FormattableString.Invariant(
-                $"{2 * emission / law["kg2"]:R}*pow({e},{law["ex"]:R})*(1+{law["ks"]:R}*(1-{2 / Math.PI:R}*{screenKnee}))"
+                $"{2 * emission / law["kg2"]:R}*pow({e},{law["ex"]:R})*(1+{law["ks"]:R}*(1-{2 / Math.PI:R}*{screenKnee})+{back:R}*pow(1-{2 / Math.PI:R}*{knee},2))"
             )
         );
         WriteGrid(deck, law, name, g, k, emission);

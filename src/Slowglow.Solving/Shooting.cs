@@ -40,7 +40,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         {
             for (var r = 0; r < n; r++)
             {
-                matrix[(r * n) + c] = (r == c ? 1 : 0) - columns.End(c, r).GetElement(lane);
+                matrix[(r * n) + c] = (r == c ? 1 : 0) - columns.End(c, r, lane);
             }
         }
 
@@ -72,7 +72,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         double norm = 0;
         for (var m = 0; m < n; m++)
         {
-            residual[m] = end[m].GetElement(lane) - States[m];
+            residual[m] = Lanes.Get(in end[m], lane) - States[m];
             norm += Square(residual[m] / CycleStates.Scale(equations, m, States[m]));
         }
 
@@ -95,7 +95,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
             risen = 0;
         }
 
-        Take(columns, lane, residual, norm, [.. x.Select(v => v.GetElement(lane))]);
+        Take(columns, lane, residual, norm, Lanes.Column(x, lane));
     }
 
     private void Take(CycleColumns columns, int lane, double[] residual, double norm, double[] x)
@@ -135,8 +135,8 @@ internal sealed class Shooting(CycleProblem problem, Equations equations)
         (baseResidual, factor, step) = (double.PositiveInfinity, 1, []);
         if (working)
         {
-            States = [.. end.Select(s => s.GetElement(lane))];
-            Start = [.. x.Select(v => v.GetElement(lane))];
+            States = Lanes.Column(end, lane);
+            Start = Lanes.Column(x, lane);
         }
         else
         {

@@ -6,6 +6,17 @@ if (args is [FirstAnswer.Argument, var only])
     return;
 }
 
+if (args is [FirstAnswer.Nothing])
+{
+    return;
+}
+
+if (args is [FirstAnswer.Alone, .. var cold])
+{
+    Console.WriteLine(FirstAnswer.Run(cold is [var named] ? named : "kittiwake-15"));
+    return;
+}
+
 if (args is [SensitivityBenchmark.Argument])
 {
     Console.WriteLine(new SensitivityBenchmark(8).Run());

@@ -33,20 +33,20 @@ public sealed class AdjointAtRest
         system.Elements.Stamp(system.Factors.Values, unused);
         system.Factors.Factor();
         system.Factors.SolveTransposed(weights);
-        return [.. worlds.Select((_, lane) => Array.ConvertAll(weights, w => w.GetElement(lane)))];
+        return [.. worlds.Select((_, lane) => Lanes.Column(weights, lane))];
     }
 
     private void Load((double[] Slots, double[] Solution, int Red, int Black) world, int lane)
     {
         for (var s = 0; s < system.Slots.Length; s++)
         {
-            system.Slots[s] = system.Slots[s].WithElement(lane, world.Slots[s]);
+            Lanes.Put(ref system.Slots[s], lane, world.Slots[s]);
         }
 
         for (var r = 0; r < weights.Length; r++)
         {
-            system.X[r] = system.X[r].WithElement(lane, world.Solution[r]);
-            weights[r] = weights[r].WithElement(lane, (r == world.Red ? 1 : 0) - (r == world.Black ? 1 : 0));
+            Lanes.Put(ref system.X[r], lane, world.Solution[r]);
+            Lanes.Put(ref weights[r], lane, (r == world.Red ? 1 : 0) - (r == world.Black ? 1 : 0));
         }
     }
 }

@@ -56,7 +56,7 @@ internal sealed class ChordSearch
         double sum = 0;
         for (var m = 0; m < n; m++)
         {
-            left[m] = (end[m].GetElement(lane) - States[m]) / scale[m];
+            left[m] = (Lanes.Get(in end[m], lane) - States[m]) / scale[m];
             sum += left[m] * left[m];
         }
 
@@ -89,7 +89,7 @@ internal sealed class ChordSearch
             States[m] += step[m] * scale[m];
         }
 
-        Start = [.. x.ToArray().Select(v => v.GetElement(lane))];
+        Start = Lanes.Column(x, lane);
     }
 
     private static double Largest(double[] step)

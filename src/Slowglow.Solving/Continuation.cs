@@ -39,14 +39,14 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
         double norm = 0;
         for (var m = 0; m < n; m++)
         {
-            residual[m] = end[m].GetElement(lane) - States[m];
+            residual[m] = Lanes.Get(in end[m], lane) - States[m];
             norm += Square(residual[m] / CycleStates.Scale(equations, m, States[m]));
         }
 
         norm = Math.Sqrt(norm / Math.Max(1, n));
         if (working && IsProgress(norm))
         {
-            best = (States, [.. x.Select(v => v.GetElement(lane))], PeriodMatrix(columns, lane), residual, norm);
+            best = (States, Lanes.Column(x, lane), PeriodMatrix(columns, lane), residual, norm);
             Step();
         }
         else

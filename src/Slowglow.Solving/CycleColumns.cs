@@ -2,7 +2,7 @@ namespace Slowglow.Solving;
 
 /// <summary>
 /// Directions that are followed through a cycle beside the worlds themselves: one for each state at the start (their ends make the
-/// period's matrix) and, when asked for, one for each parameter.
+/// period's matrix) and, when asked for, one for each parameter. Where all lanes carry the same world, four directions share them.
 /// </summary>
 internal sealed class CycleColumns
 {
@@ -12,9 +12,15 @@ internal sealed class CycleColumns
     private readonly IReadOnlyList<SlotChange[]> parameters;
     private readonly int injections;
     private readonly int[] stateOfBranch;
-    private readonly Lane[] latest;
-    private readonly Lane[] earlier;
     private readonly Lane[] x;
+
+    // Four directions of one world, or one direction of four worlds, to a row: [row * states + state] and [row * unknowns + unknown].
+    private Lane[] latest = [];
+    private Lane[] earlier = [];
+    private Lane[] mean = [];
+    private Lane[] product = [];
+    private int abreast = 1;
+    private bool summing;
 
     /// <param name="injections">How many unknowns, from the first, are driven with a steady ampere each, behind the parameters.</param>
     public CycleColumns(LaneSystem system, IReadOnlyList<SlotChange[]> parameters, int injections = 0)
@@ -31,90 +37,113 @@ internal sealed class CycleColumns
             stateOfBranch[equations.StorageBranches[m]] = m;
         }
 
-        var most = States + parameters.Count + injections;
-        latest = new Lane[most * States];
-        earlier = new Lane[most * States];
         x = new Lane[equations.Unknowns];
-        MeanOf = new Lane[most * equations.Unknowns];
-        ProductOf = new Lane[most * equations.Unknowns];
     }
 
     public int States { get; }
 
     /// <summary>Columns followed in the present cycle.</summary>
     public int Count { get; private set; }
-    private bool summing;
 
-    /// <summary>Mean of every column's unknowns over the cycle: [column * unknowns + unknown].</summary>
-    public Lane[] MeanOf { get; }
-
-    /// <summary>Mean of the product with the unknown itself, same shape.</summary>
-    public Lane[] ProductOf { get; }
-
-    public void Begin(bool withParameters)
+    /// <param name="alone">All lanes carry the same world.</param>
+    public void Begin(bool withParameters, bool alone)
     {
         summing = withParameters;
+        abreast = alone ? Lanes.Width : 1;
         Count = States + (withParameters ? parameters.Count + injections : 0);
-        Array.Clear(latest);
-        Array.Clear(earlier);
+        latest = Cleared(latest, States);
+        earlier = Cleared(earlier, States);
         for (var m = 0; m < States; m++)
         {
-            latest[(m * States) + m] = Lanes.One;
+            latest[(m / abreast * States) + m] = Lanes.One & Share(m);
         }
 
         if (withParameters)
         {
-            Array.Clear(MeanOf);
-            Array.Clear(ProductOf);
+            mean = Cleared(mean, x.Length);
+            product = Cleared(product, x.Length);
         }
     }
 
-    /// <summary>State m at the end of the cycle along a column.</summary>
-    public Lane End(int column, int m) => latest[(column * States) + m];
+    /// <summary>State m of a lane's world at the end of the cycle along a column.</summary>
+    public double End(int column, int m, int lane) => Of(latest, column, States, m, lane);
+
+    /// <summary>Mean of an unknown over the cycle along a column, in a lane's world.</summary>
+    public double Mean(int column, int unknown, int lane) => Of(mean, column, x.Length, unknown, lane);
+
+    /// <summary>Mean of the product with the unknown itself.</summary>
+    public double Product(int column, int unknown, int lane) => Of(product, column, x.Length, unknown, lane);
 
     /// <summary>Takes all columns through a step whose factors stand in the system.</summary>
     /// <param name="worldLatest">States of the worlds before the step.</param>
     /// <param name="worldEarlier">And one step before that.</param>
     public void Step(StepRule rule, double swing, ReadOnlySpan<Lane> worldLatest, ReadOnlySpan<Lane> worldEarlier, double share)
     {
-        for (var c = 0; c < Count; c++)
+        for (var row = 0; row * abreast < Count; row++)
         {
-            var mine = latest.AsSpan(c * States, States);
-            var past = earlier.AsSpan(c * States, States);
+            var mine = latest.AsSpan(row * States, States);
+            var past = earlier.AsSpan(row * States, States);
+            var end = Math.Min(Count, (row + 1) * abreast);
             Array.Clear(x);
             rule.PushHistory(mine, past, x);
-            var changes = c >= States && c < States + parameters.Count ? parameters[c - States] : [];
-            foreach (var change in changes)
+            for (var c = row * abreast; c < end; c++)
             {
-                PushEffect(change, rule, swing, worldLatest, worldEarlier);
-            }
+                foreach (var change in ChangesOf(c))
+                {
+                    PushEffect(change, rule, swing, worldLatest, worldEarlier, Share(c));
+                }
 
-            if (c >= States + parameters.Count)
-            {
-                x[c - States - parameters.Count] += Lanes.One;
+                if (c >= States + parameters.Count)
+                {
+                    x[c - States - parameters.Count] += Lanes.One & Share(c);
+                }
             }
 
             system.Factors.Solve(x);
             rule.Update(x, mine, past);
-            CorrectStates(changes, rule, worldLatest, worldEarlier, mine);
+            for (var c = row * abreast; c < end; c++)
+            {
+                CorrectStates(ChangesOf(c), rule, worldLatest, worldEarlier, mine, Share(c));
+            }
 
             if (summing)
             {
-                Sum(c, share);
+                Sum(row, share);
             }
         }
     }
 
-    private void Sum(int column, double share)
+    private SlotChange[] ChangesOf(int column) =>
+        column >= States && column < States + parameters.Count ? parameters[column - States] : [];
+
+    /// <summary>The lanes that a column has to itself.</summary>
+    private Lane Share(int column) => Lanes.Mask(abreast == 1 ? 0xF : 1u << (column % abreast));
+
+    private Lane[] Cleared(Lane[] table, int width)
+    {
+        var size = (Count + abreast - 1) / abreast * width;
+        if (table.Length < size)
+        {
+            return new Lane[size];
+        }
+
+        Array.Clear(table);
+        return table;
+    }
+
+    private double Of(Lane[] table, int column, int width, int at, int lane) =>
+        Lanes.Get(in table[(column / abreast * width) + at], abreast == 1 ? lane : column % abreast);
+
+    private void Sum(int row, double share)
     {
         var n = x.Length;
-        var mean = MeanOf.AsSpan(column * n, n);
-        var product = ProductOf.AsSpan(column * n, n);
+        var means = mean.AsSpan(row * n, n);
+        var products = product.AsSpan(row * n, n);
         for (var r = 0; r < n; r++)
         {
             var part = share * x[r];
-            mean[r] += part;
-            product[r] += part * system.X[r];
+            means[r] += part;
+            products[r] += part * system.X[r];
         }
     }
 
@@ -123,7 +152,8 @@ internal sealed class CycleColumns
         StepRule rule,
         double swing,
         ReadOnlySpan<Lane> worldLatest,
-        ReadOnlySpan<Lane> worldEarlier
+        ReadOnlySpan<Lane> worldEarlier,
+        in Lane share
     )
     {
         var (use, index, constant) = map[change.Slot];
@@ -133,11 +163,11 @@ internal sealed class CycleColumns
             case ParameterMap.Use.None:
                 break;
             case ParameterMap.Use.Constant:
-                PushConstant(index, constant, amount);
+                PushConstant(index, constant, amount, share);
                 break;
             default:
                 var branch = equations.Branches[index];
-                LaneSystem.Push(branch, BranchEffect(use, index, amount, rule, swing, worldLatest, worldEarlier), x);
+                LaneSystem.Push(branch, share & BranchEffect(use, index, amount, rule, swing, worldLatest, worldEarlier), x);
                 break;
         }
     }
@@ -145,7 +175,7 @@ internal sealed class CycleColumns
     private Lane BranchEffect(
         ParameterMap.Use use,
         int index,
-        Lane amount,
+        in Lane amount,
         StepRule rule,
         double swing,
         ReadOnlySpan<Lane> worldLatest,
@@ -175,7 +205,7 @@ internal sealed class CycleColumns
         return -FlowChange(use, branch, amount, rule, m, u, history);
     }
 
-    private Lane FlowChange(ParameterMap.Use use, Branch branch, Lane amount, StepRule rule, int m, Lane u, Lane history)
+    private Lane FlowChange(ParameterMap.Use use, Branch branch, in Lane amount, StepRule rule, int m, in Lane u, in Lane history)
     {
         var siemens = rule.SiemensOf(m);
         var current = siemens * (u + (system.Slots[branch.SteadySlot] * history));
@@ -189,7 +219,8 @@ internal sealed class CycleColumns
         StepRule rule,
         ReadOnlySpan<Lane> worldLatest,
         ReadOnlySpan<Lane> worldEarlier,
-        Span<Lane> mine
+        Span<Lane> mine,
+        in Lane share
     )
     {
         foreach (var change in changes)
@@ -204,23 +235,24 @@ internal sealed class CycleColumns
             var m = stateOfBranch[index];
             var amount = (change.Relative * system.Slots[change.Slot]) + Lanes.All(change.Absolute);
             var history = rule.History(worldLatest[m], worldEarlier[m]);
-            mine[m] += FlowChange(use, branch, amount, rule, m, LaneSystem.Across(branch, system.X), history);
+            mine[m] += share & FlowChange(use, branch, amount, rule, m, LaneSystem.Across(branch, system.X), history);
         }
     }
 
-    private void PushConstant(int element, int constant, Lane amount)
+    private void PushConstant(int element, int constant, in Lane amount, in Lane share)
     {
         var rows = equations.Elements[element].Rows;
         Span<Lane> effect = stackalloc Lane[rows.Length - 1];
         system.Elements.ConstantEffect(element, constant, amount, system.Slots, effect);
         for (var p = 0; p < effect.Length; p++)
         {
-            AddAt(rows[p], -effect[p]);
-            AddAt(rows[^1], effect[p]);
+            var own = share & effect[p];
+            AddAt(rows[p], -own);
+            AddAt(rows[^1], own);
         }
     }
 
-    private void AddAt(int row, Lane value)
+    private void AddAt(int row, in Lane value)
     {
         if (row >= 0)
         {

@@ -46,6 +46,9 @@ internal sealed class CycleRun
     }
 
     public int Steps { get; }
+
+    /// <summary>All lanes carry the same world. To be said when lanes are loaded.</summary>
+    public bool Alone { get; set; }
     public LaneSystem System { get; }
     public CycleColumns Columns { get; }
 
@@ -118,7 +121,7 @@ internal sealed class CycleRun
         }
 
         Working = 0xF;
-        Columns.Begin(withParameters);
+        Columns.Begin(withParameters, Alone);
         for (var k = 1; k <= Steps; k++)
         {
             var rule = k == 1 ? euler : second;

@@ -131,6 +131,7 @@ public sealed class CycleSolver
     private void SolveGroup(PeriodSearch[] four, int most, List<CycleProblem> unfinished, CancellationToken cancel)
     {
         var shots = new PeriodSearch[Lanes.Width];
+        run.Alone = four.Length == 1;
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
             shots[lane] = four[Math.Min(lane, four.Length - 1)];
@@ -175,14 +176,14 @@ public sealed class CycleSolver
     {
         var n = equations.Unknowns;
         problem.States = states;
-        problem.End = [.. run.System.X.Select(x => x.GetElement(lane))];
+        problem.End = Lanes.Column(run.System.X, lane);
         problem.Wave = new float[run.Wave.Length];
         problem.Mean = new double[n];
         for (var at = 0; at < run.Wave.Length; at += n)
         {
             for (var r = 0; r < n; r++)
             {
-                var v = run.Wave[at + r].GetElement(lane);
+                var v = Lanes.Get(in run.Wave[at + r], lane);
                 problem.Wave[at + r] = (float)v;
                 problem.Mean[r] += v;
             }
@@ -219,6 +220,7 @@ public sealed class CycleSolver
 
     private void SpreadOf(CycleProblem[] four)
     {
+        run.Alone = four.Length == 1;
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
             var problem = four[Math.Min(lane, four.Length - 1)];

@@ -20,15 +20,15 @@ internal sealed class CycleSpread(CycleColumns columns, Equations equations)
         }
 
         var size = CycleFigures.Rms(problem.Wave, problem.Mean);
-        var (means, products) = (Of(columns.MeanOf, lane, m), Of(columns.ProductOf, lane, m));
+        var (means, products) = (Of(columns.Mean, lane, m), Of(columns.Product, lane, m));
         for (var c = 0; c < count; c++)
         {
             var target = mean.AsSpan(c * n, n);
             var product = rms.AsSpan(c * n, n);
             for (var r = 0; r < n; r++)
             {
-                target[r] = columns.MeanOf[((m + first + c) * n) + r].GetElement(lane);
-                product[r] = columns.ProductOf[((m + first + c) * n) + r].GetElement(lane);
+                target[r] = columns.Mean(m + first + c, r, lane);
+                product[r] = columns.Product(m + first + c, r, lane);
             }
 
             for (var s = 0; s < m; s++)
@@ -47,12 +47,13 @@ internal sealed class CycleSpread(CycleColumns columns, Equations equations)
         return (mean, rms);
     }
 
-    private double[] Of(Lane[] table, int lane, int count)
+    private double[] Of(Func<int, int, int, double> along, int lane, int count)
     {
-        var values = new double[count * equations.Unknowns];
+        var n = equations.Unknowns;
+        var values = new double[count * n];
         for (var i = 0; i < values.Length; i++)
         {
-            values[i] = table[i].GetElement(lane);
+            values[i] = along(i / n, i % n, lane);
         }
 
         return values;
@@ -67,7 +68,7 @@ internal sealed class CycleSpread(CycleColumns columns, Equations equations)
         {
             for (var s = 0; s < m; s++)
             {
-                moved[(s * count) + c] = columns.End(m + first + c, s).GetElement(lane);
+                moved[(s * count) + c] = columns.End(m + first + c, s, lane);
             }
         }
 

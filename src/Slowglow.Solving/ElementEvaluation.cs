@@ -37,7 +37,7 @@ public static class ElementEvaluation
             {
                 for (var p = 0; p < ports; p++)
                 {
-                    result[((first + lane) * ports) + p] = i[p].GetElement(lane);
+                    result[((first + lane) * ports) + p] = Lanes.Get(in i[p], lane);
                 }
             }
         }

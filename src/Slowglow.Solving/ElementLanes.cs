@@ -75,7 +75,7 @@ internal sealed class ElementLanes
     {
         for (var i = 0; i < into.Length; i++)
         {
-            into[i] = lanes[i].GetElement(lane);
+            into[i] = Lanes.Get(in lanes[i], lane);
         }
     }
 
@@ -113,7 +113,10 @@ internal sealed class ElementLanes
     {
         PortsAt(x);
         portNew.CopyTo(portVolts, 0);
-        Array.Fill(moved, All);
+        for (var e = 0; e < moved.Length; e++)
+        {
+            moved[e] = All;
+        }
     }
 
     /// <summary>The same for one lane; the others keep what they have.</summary>
@@ -122,7 +125,7 @@ internal sealed class ElementLanes
         PortsAt(x);
         for (var i = 0; i < portNew.Length; i++)
         {
-            Lanes.Put(ref portVolts[i], lane, portNew[i].GetElement(lane));
+            Lanes.Put(ref portVolts[i], lane, Lanes.Get(in portNew[i], lane));
         }
 
         var mask = Lanes.Mask(1u << lane);
@@ -136,7 +139,7 @@ internal sealed class ElementLanes
     /// As <see cref="Linearise(ReadOnlySpan{Lane})"/>, but elements whose tangents still hold keep them. The slots must be those of the last
     /// evaluation in every lane but those in <paramref name="anew"/>.
     /// </summary>
-    public void LineariseNear(ReadOnlySpan<Lane> x, ReadOnlySpan<Lane> slots, Lane anew)
+    public void LineariseNear(ReadOnlySpan<Lane> x, ReadOnlySpan<Lane> slots, in Lane anew)
     {
         PortsAt(x);
         for (var e = 0; e < elements.Length; e++)
@@ -216,7 +219,7 @@ internal sealed class ElementLanes
     }
 
     /// <summary>Change of an element's currents when one constant changes by a small amount, over that amount times <paramref name="amount"/>.</summary>
-    public void ConstantEffect(int element, int constant, Lane amount, ReadOnlySpan<Lane> slots, Span<Lane> effect)
+    public void ConstantEffect(int element, int constant, in Lane amount, ReadOnlySpan<Lane> slots, Span<Lane> effect)
     {
         // Small enough that an amplifier of a million stays on its tangent, the ten microamperes of its cross-over included.
         const double Fraction = 1e-11;

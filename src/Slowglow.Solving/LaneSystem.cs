@@ -12,6 +12,8 @@ internal sealed class LaneSystem
     public const double Leak = 1e-12;
     private readonly int[][] branchPositions;
 
+    private readonly Lane[] extra = [Lanes.Zero];
+
     public LaneSystem(Equations equations)
     {
         Equations = equations;
@@ -32,8 +34,8 @@ internal sealed class LaneSystem
     public Lane[] X { get; }
     public Lane[] RightSide { get; }
 
-    /// <summary>Extra siemens on the diagonal, for stepping.</summary>
-    public Lane Extra { get; set; } = Lanes.Zero;
+    /// <summary>Extra siemens on the diagonal, for stepping. Not in the object itself: what takes such an object cannot be compiled ahead.</summary>
+    public ref Lane Extra => ref extra[0];
 
     /// <summary>Sum of the branch's weights times the unknowns in <paramref name="x"/>.</summary>
     public static Lane Across(Branch branch, ReadOnlySpan<Lane> x)
@@ -48,7 +50,7 @@ internal sealed class LaneSystem
     }
 
     /// <summary>Adds a current that the branch drives into its rows to the right side.</summary>
-    public static void Push(Branch branch, Lane current, Span<Lane> rightSide)
+    public static void Push(Branch branch, in Lane current, Span<Lane> rightSide)
     {
         for (var k = 0; k < branch.Rows.Length; k++)
         {
@@ -57,7 +59,7 @@ internal sealed class LaneSystem
     }
 
     /// <summary>Adds siemens of a branch to a matrix.</summary>
-    public void Stamp(int branch, Lane siemens, Lane[] matrix)
+    public void Stamp(int branch, in Lane siemens, Lane[] matrix)
     {
         var weights = Equations.Branches[branch].Weights;
         var positions = branchPositions[branch];
@@ -98,7 +100,7 @@ internal sealed class LaneSystem
     }
 
     /// <summary>Right side of the sources, with the sine at <paramref name="swing"/> and everything times <paramref name="scale"/>.</summary>
-    public void AssembleSources(double swing, Lane scale, Lane[] rightSide)
+    public void AssembleSources(double swing, in Lane scale, Lane[] rightSide)
     {
         Array.Clear(rightSide);
         foreach (var branch in Equations.Branches)

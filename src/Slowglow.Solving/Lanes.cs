@@ -19,7 +19,20 @@ public static class Lanes
     public static Lane Choose(Lane mask, Lane then, Lane otherwise) => Vector256.ConditionalSelect(mask, then, otherwise);
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double Get(in Lane lanes, int lane) => lanes.GetElement(lane);
+    public static double Get(in Lane lanes, int lane) =>
+        Unsafe.Add(ref Unsafe.As<Lane, double>(ref Unsafe.AsRef(in lanes)), lane);
+
+    /// <summary>One lane of every vector.</summary>
+    public static double[] Column(ReadOnlySpan<Lane> lanes, int lane)
+    {
+        var column = new double[lanes.Length];
+        for (var i = 0; i < column.Length; i++)
+        {
+            column[i] = Get(in lanes[i], lane);
+        }
+
+        return column;
+    }
 
     /// <summary>All bits of the lanes named (bit per lane).</summary>
     public static Lane Mask(uint lanes) =>

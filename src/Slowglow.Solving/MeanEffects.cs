@@ -87,7 +87,7 @@ internal sealed class MeanEffects
         return [.. worlds.Select((_, lane) => new MeanPoint(Of(siemens, lane), Of(slopes, lane), Of(pushed, lane)))];
     }
 
-    private static double[] Of(Lane[] lanes, int lane) => Array.ConvertAll(lanes, v => v.GetElement(lane));
+    private static double[] Of(Lane[] lanes, int lane) => Lanes.Column(lanes, lane);
 
     private Lane[] Pushed()
     {
@@ -128,7 +128,7 @@ internal sealed class MeanEffects
     }
 
     /// <summary>Current pushed when a branch's slot moves, at rest: capacitors pass nothing, a sine has no mean.</summary>
-    private Lane BranchEffect(ParameterMap.Use use, Branch branch, Lane amount)
+    private Lane BranchEffect(ParameterMap.Use use, Branch branch, in Lane amount)
     {
         var u = LaneSystem.Across(branch, system.X);
         return use switch

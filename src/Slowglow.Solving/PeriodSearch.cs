@@ -31,7 +31,7 @@ internal abstract class PeriodSearch(CycleProblem problem)
         {
             for (var r = 0; r < n; r++)
             {
-                matrix[(r * n) + c] = (r == c ? 1 : 0) - columns.End(c, r).GetElement(lane);
+                matrix[(r * n) + c] = (r == c ? 1 : 0) - columns.End(c, r, lane);
             }
         }
 

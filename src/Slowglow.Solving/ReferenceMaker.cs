@@ -14,7 +14,7 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
     /// <summary>Runs the settled problem once more, following its states, its parameters and steady currents into every unknown.</summary>
     public CycleReference? Make(CycleProblem problem, double step)
     {
-        var run = new CycleRun(equations, steps, parameters, problem.WithSpread ? equations.Unknowns : 0);
+        var run = new CycleRun(equations, steps, parameters, problem.WithSpread ? equations.Unknowns : 0) { Alone = true };
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
             run.Load(lane, problem);
@@ -35,7 +35,7 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
             return null;
         }
 
-        var reference = new CycleReference(problem, Array.ConvertAll(run.Wave, v => v.GetElement(0)), approach);
+        var reference = new CycleReference(problem, Lanes.Column(run.Wave, 0), approach);
         if (problem.WithSpread)
         {
             var spread = new CycleSpread(run.Columns, equations);

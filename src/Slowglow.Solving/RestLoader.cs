@@ -216,5 +216,5 @@ internal sealed class RestLoader
     }
 
     private static void Add(Lane[] to, int at, int lane, double value) =>
-        Lanes.Put(ref to[at], lane, to[at].GetElement(lane) + value);
+        Lanes.Put(ref to[at], lane, Lanes.Get(in to[at], lane) + value);
 }

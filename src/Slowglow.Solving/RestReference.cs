@@ -92,9 +92,9 @@ public sealed class RestReference
         for (var lane = 0; lane < four.Length; lane++)
         {
             var at = lane;
-            Answers[four[lane]] = Array.ConvertAll(system.X, x => x.GetElement(at));
+            Answers[four[lane]] = Lanes.Column(system.X, at);
         }
     }
 
-    private static double[] First(Lane[] lanes) => Array.ConvertAll(lanes, l => l.GetElement(0));
+    private static double[] First(Lane[] lanes) => Lanes.Column(lanes, 0);
 }

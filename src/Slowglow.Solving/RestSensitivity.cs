@@ -226,7 +226,7 @@ public sealed class RestSensitivity
         }
     }
 
-    private void Sum(Branch branch, Lane pushed, Span<Lane> result)
+    private void Sum(Branch branch, in Lane pushed, Span<Lane> result)
     {
         result.Clear();
         for (var r = 0; r < branch.Rows.Length; r++)

@@ -47,7 +47,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations) : Peri
         double norm = 0;
         for (var m = 0; m < n; m++)
         {
-            residual[m] = end[m].GetElement(lane) - States[m];
+            residual[m] = Lanes.Get(in end[m], lane) - States[m];
             norm += Square(residual[m] / CycleStates.Scale(equations, m, States[m]));
         }
 
@@ -70,7 +70,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations) : Peri
             risen = 0;
         }
 
-        Take(columns, lane, residual, norm, [.. x.Select(v => v.GetElement(lane))]);
+        Take(columns, lane, residual, norm, Lanes.Column(x, lane));
     }
 
     private void Take(CycleColumns columns, int lane, double[] residual, double norm, double[] x)
@@ -110,8 +110,8 @@ internal sealed class Shooting(CycleProblem problem, Equations equations) : Peri
         (baseResidual, factor, step) = (double.PositiveInfinity, 1, []);
         if (working)
         {
-            States = [.. end.Select(s => s.GetElement(lane))];
-            Start = [.. x.Select(v => v.GetElement(lane))];
+            States = Lanes.Column(end, lane);
+            Start = Lanes.Column(x, lane);
         }
         else
         {

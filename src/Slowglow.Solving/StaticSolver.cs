@@ -141,7 +141,7 @@ public sealed class StaticSolver
         var solution = new double[system.X.Length];
         for (var r = 0; r < solution.Length; r++)
         {
-            solution[r] = system.X[r].GetElement(lane);
+            solution[r] = Lanes.Get(in system.X[r], lane);
         }
 
         (problem.Solution, problem.Settled, problem.Steps, problem.Advanced) = (solution, true, steps[lane], null);
@@ -202,7 +202,7 @@ public sealed class StaticSolver
         return settled;
     }
 
-    private void AssembleSources(Lane scale)
+    private void AssembleSources(in Lane scale)
     {
         system.AssembleSources(swing, scale, loader.Sources);
         foreach (var (row, amps) in pushed)
@@ -211,5 +211,5 @@ public sealed class StaticSolver
         }
     }
 
-    internal double[] Now() => [.. system.X.Select(x => x.GetElement(0))];
+    internal double[] Now() => Lanes.Column(system.X, 0);
 }

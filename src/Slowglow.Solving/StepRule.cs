@@ -75,7 +75,7 @@ internal sealed class StepRule
     }
 
     /// <summary>The past's part of d/dt.</summary>
-    public Lane History(Lane latest, Lane earlier) => (firstWeight * latest) + (secondWeight * earlier);
+    public Lane History(in Lane latest, in Lane earlier) => (firstWeight * latest) + (secondWeight * earlier);
 
     /// <summary>Pushes the past of all states into a right side.</summary>
     public void PushHistory(ReadOnlySpan<Lane> latest, ReadOnlySpan<Lane> earlier, Span<Lane> rightSide)

@@ -49,7 +49,7 @@ public sealed class TransferResistance
             {
                 for (var lane = 0; lane < worlds.Count; lane++)
                 {
-                    results[lane][(r * n) + c] = (float)column[r].GetElement(lane);
+                    results[lane][(r * n) + c] = (float)Lanes.Get(in column[r], lane);
                 }
             }
         }

@@ -32,6 +32,6 @@ public sealed record Device
             Source = $"Taken to be like the {Type}, pins included; near enough for volts and levels. {Source}",
         };
 
-    /// <summary>A constant of the law; throws when the data file lacks it (checked when the library loads).</summary>
+    /// <summary>A constant of the law; throws when the data file lacks it (checked when the device is read).</summary>
     public double this[string constant] => Law[constant];
 }

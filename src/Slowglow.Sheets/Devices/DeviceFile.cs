@@ -1,66 +1,144 @@
 using System.Text.Json;
-using System.Text.Json.Serialization;
 
 namespace Slowglow.Sheets.Devices;
 
-/// <summary>A data file as written: devices of one kind, with what they have in common said once.</summary>
-internal sealed record DeviceFile
+/// <summary>
+/// A data file: devices of one kind, with what they have in common said once. Names are read at once and a device when it is asked for, because a sheet
+/// needs a dozen of many hundred.
+/// </summary>
+internal sealed class DeviceFile
 {
-    private static readonly JsonSerializerOptions Options = new()
+    private static readonly JsonDocumentOptions Options = new()
     {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-        ReadCommentHandling = JsonCommentHandling.Skip,
+        CommentHandling = JsonCommentHandling.Skip,
         AllowTrailingCommas = true,
-        Converters = { new JsonStringEnumConverter<DeviceKind>(allowIntegerValues: false) },
     };
 
-    public required DeviceKind Kind { get; init; }
+    private readonly string name;
+    private readonly DeviceKind kind;
 
     /// <summary>Pinouts that several devices share, by a name of the file's own.</summary>
-    public IReadOnlyDictionary<string, string> Pinouts { get; init; } = new Dictionary<string, string>();
+    private readonly IReadOnlyDictionary<string, string> pinouts = new Dictionary<string, string>();
 
     /// <summary>Holds for each device of the file unless the device says otherwise.</summary>
-    public DeviceEntry Common { get; init; } = new();
+    private readonly DeviceEntry common = new();
 
-    public required IReadOnlyList<DeviceEntry> Devices { get; init; }
-
-    /// <summary>The file's devices, unchecked.</summary>
-    /// <exception cref="JsonException">The text is not such a file.</exception>
-    public static IReadOnlyList<Device> Read(string json)
+    private DeviceFile(string name, JsonElement written)
     {
-        var file = JsonSerializer.Deserialize<DeviceFile>(json, Options) ?? throw new JsonException("the file is empty");
-        return [.. file.Devices.SelectMany(file.ToDevices)];
-    }
-
-    private IEnumerable<Device> ToDevices(DeviceEntry entry)
-    {
-        var device = ToDevice(entry);
-        yield return device;
-        foreach (var (type, limits) in entry.Near)
+        this.name = name;
+        var known = false;
+        foreach (var property in Written.Properties(written))
         {
-            yield return device.Like(type) with
+            switch (property.Name)
             {
-                Limits = limits,
-            };
+                case "kind":
+                    kind = Kind(Written.Text(property.Value));
+                    known = true;
+                    break;
+                case "pinouts":
+                    pinouts = Written.Map(property.Value, Written.Text);
+                    break;
+                case "common":
+                    common = DeviceEntry.Read(property.Value);
+                    break;
+                case "devices":
+                    break;
+                default:
+                    throw new JsonException($"a file of devices has no '{property.Name}'");
+            }
+        }
+
+        if (!known)
+        {
+            throw new JsonException("the file does not say of which kind its devices are");
         }
     }
 
-    private Device ToDevice(DeviceEntry entry)
+    /// <summary>The file's devices by name.</summary>
+    /// <param name="name">What to call the file when it is wrong.</param>
+    /// <exception cref="InvalidDataException">The text is not such a file. A device that is wrong says so when it is asked for.</exception>
+    internal static IReadOnlyList<LibraryEntry> Read(string name, ReadOnlyMemory<byte> json)
     {
-        var pinout = entry.Pinout ?? Common.Pinout ?? "";
+        try
+        {
+            var root = JsonDocument.Parse(json, Options).RootElement;
+            var file = new DeviceFile(name, root);
+            var found = new List<LibraryEntry>();
+            foreach (
+                var written in Written.Items(Written.Find(root, "devices") ?? throw new JsonException("the file has no devices"))
+            )
+            {
+                file.Add(written, found);
+            }
+
+            return found;
+        }
+        catch (JsonException e)
+        {
+            throw new InvalidDataException($"{name}: {e.Message}", e);
+        }
+    }
+
+    private void Add(JsonElement written, List<LibraryEntry> found)
+    {
+        var type = Written.Find(written, "type") is { } named ? Written.Text(named) : "";
+        var others = Written.Find(written, "alsoCalled") is { } also ? Written.Texts(also) : [];
+        var device = new LibraryEntry(type, others, () => Checked(() => Device(DeviceEntry.Read(written))));
+        found.Add(device);
+        if (Written.Find(written, "near") is not { } near)
+        {
+            return;
+        }
+
+        foreach (var relative in Written.Properties(near))
+        {
+            var (other, limits) = (relative.Name, relative.Value);
+            found.Add(
+                new LibraryEntry(
+                    other,
+                    [],
+                    () => Checked(() => device.Device.Like(other) with { Limits = Written.Figures(limits) })
+                )
+            );
+        }
+    }
+
+    private Device Checked(Func<Device> read)
+    {
+        try
+        {
+            var device = read();
+            var problems = DeviceCheck.Problems(device);
+            return problems.Count == 0
+                ? device
+                : throw new InvalidDataException($"{name}: {string.Join("; ", problems.Select(p => $"{device.Type}: {p}"))}");
+        }
+        catch (Exception e) when (e is JsonException or FormatException)
+        {
+            throw new InvalidDataException($"{name}: {e.Message}", e);
+        }
+    }
+
+    private Device Device(DeviceEntry entry)
+    {
+        var pinout = entry.Pinout ?? common.Pinout ?? "";
         return new Device
         {
             Type = entry.Type,
             AlsoCalled = entry.AlsoCalled,
-            Kind = Kind,
-            Pinout = Pinout.Read(Pinouts.GetValueOrDefault(pinout, pinout)),
-            Law = Merge(Common.Law, entry.Law),
-            Spread = Merge(Common.Spread, entry.Spread),
-            Limits = Merge(Common.Limits, entry.Limits),
-            Source = string.Join(" ", new[] { entry.Source, Common.Source }.Where(s => s.Length > 0)),
+            Kind = kind,
+            Pinout = Pinout.Read(pinouts.GetValueOrDefault(pinout, pinout)),
+            Law = Merge(common.Law, entry.Law),
+            Spread = Merge(common.Spread, entry.Spread),
+            Limits = Merge(common.Limits, entry.Limits),
+            Source = string.Join(" ", new[] { entry.Source, common.Source }.Where(s => s.Length > 0)),
         };
     }
+
+    private static DeviceKind Kind(string text) =>
+        char.IsAsciiLetter(text.FirstOrDefault()) && Enum.TryParse(typeof(DeviceKind), text, ignoreCase: true, out var kind)
+            ? (DeviceKind)kind
+            : throw new JsonException($"'{text}' is not a kind of device");
 
     private static Dictionary<string, double> Merge(
         IReadOnlyDictionary<string, double> common,

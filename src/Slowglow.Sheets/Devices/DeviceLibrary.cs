@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Text;
 
 namespace Slowglow.Sheets.Devices;
 
@@ -7,31 +7,47 @@ public sealed class DeviceLibrary
 {
     private static readonly Lazy<DeviceLibrary> FromFiles = new(() => new DeviceLibrary(ReadFiles()));
 
-    private readonly Dictionary<string, Device> byName = [];
+    private readonly IReadOnlyList<LibraryEntry> entries;
+    private readonly Dictionary<string, LibraryEntry> byName = [];
+    private readonly Lazy<IReadOnlyList<Device>> all;
 
     /// <summary>A library of checked devices; where two claim a name, a type number goes before an "also called".</summary>
     public DeviceLibrary(IEnumerable<Device> devices)
+        : this([.. devices.Select(d => new LibraryEntry(d))]) { }
+
+    private DeviceLibrary(IReadOnlyList<LibraryEntry> entries)
     {
-        All = [.. devices];
-        foreach (var device in All)
+        this.entries = entries;
+        all = new(() => Whole(entries));
+        foreach (var entry in entries)
         {
-            byName.TryAdd(TypeNumber.Plain(device.Type), device);
+            byName.TryAdd(TypeNumber.Plain(entry.Type), entry);
         }
 
-        foreach (var device in All)
+        foreach (var entry in entries)
         {
-            foreach (var other in device.AlsoCalled)
+            foreach (var other in entry.AlsoCalled)
             {
-                byName.TryAdd(TypeNumber.Plain(other), device);
+                byName.TryAdd(TypeNumber.Plain(other), entry);
             }
         }
     }
 
-    /// <summary>The library shipped with the program, read at first use.</summary>
+    /// <summary>The library shipped with the program. Its names are read at first use, and each device when it is asked for.</summary>
     /// <exception cref="InvalidDataException">A shipped file is wrong: a bug, which the tests catch.</exception>
     public static DeviceLibrary Shipped => FromFiles.Value;
 
-    public IReadOnlyList<Device> All { get; }
+    /// <summary>Reads the shipped library on another core, so that it is there when the first sheet has been taken apart.</summary>
+    internal static void BeginToRead()
+    {
+        if (!FromFiles.IsValueCreated)
+        {
+            Task.Run(() => FromFiles.Value);
+        }
+    }
+
+    /// <summary>Every device, all of them read by the first who asks.</summary>
+    public IReadOnlyList<Device> All => all.Value;
 
     /// <summary>
     /// The device of that type number or one of its other numbers; null when unknown. Case, spaces and hyphens do not count,
@@ -40,9 +56,11 @@ public sealed class DeviceLibrary
     public Device? Find(string type)
     {
         var plain = TypeNumber.Plain(type);
-        return byName.GetValueOrDefault(plain)
+        var found =
+            byName.GetValueOrDefault(plain)
             ?? byName.GetValueOrDefault(TypeNumber.Unabbreviated(plain))
-            ?? plain.Split('/').Select(half => byName.GetValueOrDefault(half)).FirstOrDefault(found => found is not null);
+            ?? plain.Split('/').Select(half => byName.GetValueOrDefault(half)).FirstOrDefault(entry => entry is not null);
+        return found?.Device;
     }
 
     /// <summary>The nearest names, best first, one for each device.</summary>
@@ -51,7 +69,8 @@ public sealed class DeviceLibrary
         var wanted = TypeNumber.Plain(type);
         return
         [
-            .. All.Select(device => NearestName(device, wanted))
+            .. entries
+                .Select(entry => NearestName(entry, wanted))
                 .OrderBy(n => n.Distance)
                 .ThenBy(n => n.Name, StringComparer.Ordinal)
                 .Take(count)
@@ -60,43 +79,53 @@ public sealed class DeviceLibrary
     }
 
     /// <summary>This library with more devices, which go before those of the same name already in it.</summary>
-    public DeviceLibrary With(IEnumerable<Device> devices) => new([.. devices, .. All]);
+    public DeviceLibrary With(IEnumerable<Device> devices) => new([.. devices.Select(d => new LibraryEntry(d)), .. entries]);
 
     /// <summary>The devices of one data file, checked; docs/add-a-device.md has the format.</summary>
     /// <param name="name">What to call the file when it is wrong.</param>
     /// <exception cref="InvalidDataException">Something is missing or impossible; the message says what, by device.</exception>
-    public static IReadOnlyList<Device> Read(string name, string json)
+    public static IReadOnlyList<Device> Read(string name, string json) =>
+        Whole(DeviceFile.Read(name, Encoding.UTF8.GetBytes(json)));
+
+    private static IReadOnlyList<Device> Whole(IReadOnlyList<LibraryEntry> entries)
     {
-        try
+        var devices = new List<Device>();
+        var problems = new List<string>();
+        foreach (var entry in entries)
         {
-            var devices = DeviceFile.Read(json);
-            var problems = devices.SelectMany(d => DeviceCheck.Problems(d).Select(p => $"{d.Type}: {p}")).ToList();
-            return problems.Count == 0 ? devices : throw new InvalidDataException($"{name}: {string.Join("; ", problems)}");
+            try
+            {
+                devices.Add(entry.Device);
+            }
+            catch (InvalidDataException e)
+            {
+                problems.Add(e.Message);
+            }
         }
-        catch (Exception e) when (e is JsonException or FormatException)
-        {
-            throw new InvalidDataException($"{name}: {e.Message}", e);
-        }
+
+        return problems.Count == 0 ? devices : throw new InvalidDataException(string.Join("; ", problems));
     }
 
-    private static (string Name, int Distance) NearestName(Device device, string wanted) =>
-        device
-            .AlsoCalled.Prepend(device.Type)
+    private static (string Name, int Distance) NearestName(LibraryEntry entry, string wanted) =>
+        entry
+            .AlsoCalled.Prepend(entry.Type)
             .Select(name => (name, TypeNumber.Distance(wanted, TypeNumber.Plain(name))))
             .MinBy(n => n.Item2);
 
-    private static IEnumerable<Device> ReadFiles()
+    private static List<LibraryEntry> ReadFiles()
     {
         var assembly = typeof(DeviceLibrary).Assembly;
+        var found = new List<LibraryEntry>();
         foreach (
             var name in assembly.GetManifestResourceNames().Where(n => n.EndsWith(".json", StringComparison.Ordinal)).Order()
         )
         {
-            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
-            foreach (var device in Read(name, reader.ReadToEnd()))
-            {
-                yield return device;
-            }
+            using var file = assembly.GetManifestResourceStream(name)!;
+            var json = new byte[file.Length];
+            file.ReadExactly(json);
+            found.AddRange(DeviceFile.Read(name, json));
         }
+
+        return found;
     }
 }

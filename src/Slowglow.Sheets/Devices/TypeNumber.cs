@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Slowglow.Sheets.Devices;
 
 /// <summary>Type numbers as people write them.</summary>
@@ -12,8 +14,19 @@ internal static class TypeNumber
     private const int Digit = 6;
 
     /// <summary>The number without what writers differ in: case, spaces, hyphens, dots. "6v6-gt" is "6V6GT".</summary>
-    public static string Plain(string written) =>
-        string.Concat(written.Where(c => char.IsLetterOrDigit(c) || c is '/' or '+').Select(char.ToUpperInvariant));
+    public static string Plain(string written)
+    {
+        var plain = new StringBuilder(written.Length);
+        foreach (var c in written)
+        {
+            if (char.IsLetterOrDigit(c) || c is '/' or '+')
+            {
+                plain.Append(char.ToUpperInvariant(c));
+            }
+        }
+
+        return plain.ToString();
+    }
 
     /// <summary>What is printed on a Japanese transistor leaves out the 2S: "C945" is a 2SC945.</summary>
     public static string Unabbreviated(string plain) =>

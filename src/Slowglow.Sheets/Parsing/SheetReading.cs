@@ -5,7 +5,7 @@ using Slowglow.Sheets.Yaml;
 namespace Slowglow.Sheets.Parsing;
 
 /// <summary>One reading of one sheet, section by section.</summary>
-internal sealed class SheetReading(string text, DeviceLibrary library)
+internal sealed class SheetReading(string text, Func<DeviceLibrary> library)
 {
     internal static readonly string[] Sections =
     [
@@ -37,7 +37,7 @@ internal sealed class SheetReading(string text, DeviceLibrary library)
     {
         keys.WarnUnknown(Sections);
         Version(keys);
-        var (devices, brokenTypes) = DeviceSection.Read(keys.Map("devices"), library, findings);
+        var (devices, brokenTypes) = DeviceSection.Read(keys.Map("devices"), library(), findings);
         var context = new SheetContext
         {
             Findings = findings,

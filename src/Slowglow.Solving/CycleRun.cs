@@ -58,6 +58,9 @@ internal sealed class CycleRun
     /// <summary>[step * unknowns + unknown].</summary>
     public Lane[] Wave { get; }
 
+    /// <summary>Whether instants that Newton cannot find are eased into, at the risk of another state than the one the world was in.</summary>
+    public bool Easing { get; set; }
+
     /// <summary>Lanes that came through the last cycle (bit per lane).</summary>
     public uint Working { get; private set; }
 
@@ -169,11 +172,12 @@ internal sealed class CycleRun
             settled |= Newton(rule, swing, before, MostNewton, settled, DampedNewton);
         }
 
-        if ((settled & Working) != Working)
+        if (Easing && (settled & Working) != Working)
         {
             settled |= Eased(rule, settled);
-            Working &= settled;
         }
+
+        Working &= settled;
     }
 
     /// <summary>Newton at one instant; returns the lanes that settled. A lane that has settled stands still while the others go on.</summary>

@@ -23,10 +23,17 @@ public sealed class CycleSolver
         run = new CycleRun(equations, stepsPerCycle, parameters);
     }
 
+    /// <summary>
+    /// Whether everything is tried to find a steady state, at the risk of finding another than the world would go to from where it was: for units switched on,
+    /// not for a signal that leads from one level to the next.
+    /// </summary>
+    public bool Perseveres { get; init; }
+
     /// <summary>Solves all problems at <paramref name="frequency"/> hertz.</summary>
     public void Solve(IReadOnlyList<CycleProblem> problems, double frequency, CancellationToken cancel = default)
     {
         step = 1 / frequency / stepsPerCycle;
+        run.Easing = Perseveres;
         List<CycleProblem> hard = [.. problems.Where(p => p.Relative is null)];
         FromRelatives([.. problems.Where(p => p.Relative is not null)], hard, cancel);
         double[][] origins = [.. hard.Select(p => p.States)];
@@ -35,7 +42,11 @@ public sealed class CycleSolver
 
         // The few that need patience share their lanes, instead of holding up three others each.
         InGroups([.. patient.Select(p => new Shooting(p, equations))], Shooting.MostCycles, [], cancel);
-        Continue(hard, origins, cancel);
+        if (Perseveres)
+        {
+            Continue(hard, origins, cancel);
+        }
+
         Spread(problems, cancel);
     }
 

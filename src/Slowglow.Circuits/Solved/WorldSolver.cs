@@ -251,7 +251,7 @@ internal sealed class WorldSolver(Circuit circuit)
         }
 
         var problems = worlds.Select(w => Problem(w, relative, withSpread, fromRelative)).ToList();
-        var solver = new CycleSolver(circuit.Equations, MainsSteps, circuit.Changes);
+        var solver = new CycleSolver(circuit.Equations, MainsSteps, circuit.Changes) { Perseveres = true };
         solver.Solve(problems, circuit.Sheet.Mains.Frequency, cancel);
         foreach (var (world, problem) in worlds.Zip(problems))
         {

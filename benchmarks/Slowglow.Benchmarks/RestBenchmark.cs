@@ -7,7 +7,7 @@ namespace Slowglow.Benchmarks;
 internal sealed class RestBenchmark
 {
     public const string Argument = "rest";
-    private const int Repeats = 60;
+    private const int Repeats = 600;
     private const double Relative = 1e-4;
     private const double Absolute = 1e-4;
     private readonly StageChain chain;

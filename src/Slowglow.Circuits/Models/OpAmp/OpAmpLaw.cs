@@ -64,24 +64,28 @@ internal sealed class OpAmpLaw : Law
         var byGain = free * tSlope * difference * constants[(int)Constant.Gain] * awakeSlope;
         var bySupply = middleSlope + (halfSlope * (position - (free * tSlope * argument))) + byGain;
 
-        var siemens = Lanes.One / constants[(int)Constant.OutputOhms];
+        // Without a supply the output stage passes nothing: it would take its current from a rail that has none to give.
+        var made = Lanes.One / constants[(int)Constant.OutputOhms];
+        var siemens = awake * made;
         var output = Limited((volts[Out] - inside) * siemens, constants[(int)Constant.LimitAmps], out var held);
+        var waking = held * awakeSlope * made * (volts[Out] - inside);
         siemens *= held;
         currents[Out] = output;
         slopes[(Out * 4) + Positive] = -byInput * siemens;
         slopes[(Out * 4) + Negative] = byInput * siemens;
         slopes[(Out * 4) + Out] = siemens;
-        slopes[(Out * 4) + Supply] = -bySupply * siemens;
+        slopes[(Out * 4) + Supply] = waking - (bySupply * siemens);
 
         // What flows out of the output comes in at v+, what flows in leaves at v-; the change-over is rounded.
         var sourced = CrossoverAmps * Lanes.SoftPlus(output * (-1 / CrossoverAmps), out var sourcing);
-        currents[Supply] = (constants[(int)Constant.StandingAmps] * awake) + sourced;
+        var drawn = constants[(int)Constant.StandingAmps] + sourced;
+        currents[Supply] = drawn * awake;
         for (var q = 0; q < 4; q++)
         {
-            slopes[(Supply * 4) + q] = -sourcing * slopes[(Out * 4) + q];
+            slopes[(Supply * 4) + q] = -awake * sourcing * slopes[(Out * 4) + q];
         }
 
-        slopes[(Supply * 4) + Supply] += constants[(int)Constant.StandingAmps] * awakeSlope;
+        slopes[(Supply * 4) + Supply] += drawn * awakeSlope;
         currents[Positive] = currents[Negative] = constants[(int)Constant.BiasAmps] * awake;
         slopes[(Positive * 4) + Supply] = slopes[(Negative * 4) + Supply] = constants[(int)Constant.BiasAmps] * awakeSlope;
     }

@@ -36,6 +36,37 @@ public sealed class HealthySheetsTests
         Assert.Contains(answers, a => a.HasValue && Math.Abs(a.Value) > 1);
     }
 
+    /// <summary>With both op-amp supplies dead nothing makes volts: neither an output stage without rails nor its change-over nor a regulator without input.</summary>
+    [Theory]
+    [InlineData("merganser-vx2")]
+    [InlineData("saltmarsh-lm2")]
+    [InlineData("bittern-ps2")]
+    [InlineData("dunlin-pm1")]
+    public void A_unit_whose_mains_fuse_is_open_holds_no_volts(string name)
+    {
+        var circuit = Circuit.From(DrawnSheets.Sheet(name)).Value!;
+        Probe[] probes =
+        [
+            .. circuit
+                .Sheet.Nets.Names.Where(n => n != NetTable.Ground && !n.StartsWith("MAINS", StringComparison.Ordinal))
+                .Select(Dc),
+        ];
+        var answers = new Worlds(circuit).Ask(
+            Setup.Default,
+            [
+                [new Fault("F1", "", FailureMode.Open)],
+            ],
+            probes,
+            MeterClass.Handheld,
+            cancel: TestContext.Current.CancellationToken
+        )[0];
+
+        Assert.All(
+            probes.Zip(answers).Where(a => a.Second.HasValue),
+            a => Assert.True(Math.Abs(a.Second.Value) < 0.02, $"{a.First.Where} {a.Second.Value} V")
+        );
+    }
+
     /// <summary>
     /// Bias current of the NE5532, 200 nA typical into the input of its npn pair (data sheet, from memory), through R1; the other half of the package is on no
     /// net of the sheet, and takes its standing current all the same.

@@ -80,11 +80,11 @@ internal sealed class OpAmpCards : PartCards
         var ohms = dead ? 1e9 : law["rout"];
         var (standing, bias) = dead ? (0, 0) : (law["iq"], law["ib"]);
         var limit = law.Limits.GetValueOrDefault("amps", 0.025);
-        var straight = FormattableString.Invariant($"(v({inner},{output})/{ohms:R})");
+        var straight = FormattableString.Invariant($"(v({inner},{output})*{awake}/{ohms:R})");
         var amps = FormattableString.Invariant($"({straight}*pow(1+pow(abs({straight})/{limit:R},4),-0.25))");
         var given = FormattableString.Invariant($"{CrossoverAmps:R}*{Expression.Softplus($"{amps}/{CrossoverAmps:R}")}");
         deck.Current(name + "out", low, output, amps);
-        deck.Current(name + "h", high, low, FormattableString.Invariant($"{standing:R}*{awake}+{given}"));
+        deck.Current(name + "h", high, low, FormattableString.Invariant($"({standing:R}+{given})*{awake}"));
         deck.Current(name + "p", node("in+"), low, FormattableString.Invariant($"{bias:R}*{awake}"));
         deck.Current(name + "n", node("in-"), low, FormattableString.Invariant($"{bias:R}*{awake}"));
     }

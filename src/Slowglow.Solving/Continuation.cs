@@ -6,7 +6,7 @@ namespace Slowglow.Solving;
 /// For worlds that Newton's full steps throw about: the world is let run on for some cycles at once, by the period's matrix, ever more of them as it
 /// comes to rest (pseudo-transient continuation, Kelley and Keyes, SIAM J. Numer. Anal. 35, 1998), so that it arrives where a unit would.
 /// </summary>
-internal sealed class Continuation(CycleProblem problem, Equations equations) : PeriodSearch(problem)
+internal sealed class Continuation(CycleProblem problem, Equations equations) : PeriodSearch(problem, equations)
 {
     /// <summary>Cycles at once to begin with, the fewest that are still some, and so many that the step is Newton's.</summary>
     private const double FirstReach = 2;
@@ -34,16 +34,7 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
         }
 
         Cycles++;
-        var n = States.Length;
-        var residual = new double[n];
-        double norm = 0;
-        for (var m = 0; m < n; m++)
-        {
-            residual[m] = Lanes.Get(in end[m], lane) - States[m];
-            norm += Square(residual[m] / CycleStates.Scale(equations, m, States[m]));
-        }
-
-        norm = Math.Sqrt(norm / Math.Max(1, n));
+        var (residual, norm) = Change(end, lane);
         if (working && IsProgress(norm))
         {
             best = (States, Lanes.Column(x, lane), PeriodMatrix(columns, lane), residual, norm);
@@ -82,38 +73,17 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
     private void Step()
     {
         var (from, start, matrix, residual, _) = best;
-        var n = from.Length;
-        double[] step = [.. residual];
         double[] held = [.. matrix];
-        for (var m = 0; m < n && reach < MostReach; m++)
+        for (var m = 0; m < from.Length && reach < MostReach; m++)
         {
-            held[(m * n) + m] += 1 / reach;
+            held[(m * from.Length) + m] += 1 / reach;
         }
 
-        if (!DenseSolve.InPlace(held, step, n, 1) || step.Any(d => !double.IsFinite(d)))
-        {
-            step = residual;
-        }
-
-        var largest = 0.0;
-        for (var m = 0; m < n; m++)
-        {
-            var size = Math.Abs(step[m]) / CycleStates.Scale(equations, m, from[m]);
-            if (size > largest)
-            {
-                (largest, Restless) = (size, m);
-            }
-        }
-
-        // A state that would fly off is held to a believable stride.
-        var stride = largest > 1000 ? 1000 / largest : 1;
-        States = [.. from.Select((s, m) => s + (stride * step[m]))];
+        var (_, largest) = Move(from, residual, held);
         Start = start;
         if (largest < Arrived && reach >= MostReach)
         {
-            (Finished, Settled, Restless) = (true, true, -1);
+            Arrive();
         }
     }
-
-    private static double Square(double v) => v * v;
 }

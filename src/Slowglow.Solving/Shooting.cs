@@ -5,7 +5,7 @@ namespace Slowglow.Solving;
 /// <summary>
 /// Newton, with half steps when the residual grows (rectifier kinks), and plain cycles when that does not help.
 /// </summary>
-internal sealed class Shooting(CycleProblem problem, Equations equations) : PeriodSearch(problem)
+internal sealed class Shooting(CycleProblem problem, Equations equations) : PeriodSearch(problem, equations)
 {
     /// <summary>Times that the residual may rise before steps are cut: Newton often goes up before it comes down.</summary>
     private const int Patience = 2;
@@ -42,16 +42,7 @@ internal sealed class Shooting(CycleProblem problem, Equations equations) : Peri
             return;
         }
 
-        var n = States.Length;
-        var residual = new double[n];
-        double norm = 0;
-        for (var m = 0; m < n; m++)
-        {
-            residual[m] = Lanes.Get(in end[m], lane) - States[m];
-            norm += Square(residual[m] / CycleStates.Scale(equations, m, States[m]));
-        }
-
-        norm = Math.Sqrt(norm / Math.Max(1, n));
+        var (residual, norm) = Change(end, lane);
         if (!working || double.IsNaN(norm))
         {
             Recover();
@@ -76,30 +67,11 @@ internal sealed class Shooting(CycleProblem problem, Equations equations) : Peri
     private void Take(CycleColumns columns, int lane, double[] residual, double norm, double[] x)
     {
         (baseStates, baseResidual, factor) = (States, norm, 1);
-        var n = States.Length;
-        step = [.. residual];
-        if (!DenseSolve.InPlace(PeriodMatrix(columns, lane), step, n, 1) || step.Any(d => !double.IsFinite(d)))
-        {
-            step = residual;
-        }
-
-        var largest = 0.0;
-        for (var m = 0; m < n; m++)
-        {
-            var size = Math.Abs(step[m]) / CycleStates.Scale(equations, m, States[m]);
-            if (size > largest)
-            {
-                (largest, Restless) = (size, m);
-            }
-        }
-
-        // A state that would fly off is held to a believable stride.
-        var stride = largest > 1000 ? 1000 / largest : 1;
-        States = [.. States.Select((s, m) => s + (stride * step[m]))];
+        (step, var largest) = Move(States, residual, PeriodMatrix(columns, lane));
         Start = x;
         if (largest < Arrived)
         {
-            (Finished, Settled, Restless) = (true, true, -1);
+            Arrive();
         }
     }
 
@@ -131,6 +103,4 @@ internal sealed class Shooting(CycleProblem problem, Equations equations) : Peri
             Finished = true;
         }
     }
-
-    private static double Square(double v) => v * v;
 }

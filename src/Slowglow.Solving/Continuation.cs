@@ -17,7 +17,8 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
     private const double Rise = 1.5;
     public const int MostCycles = 48;
 
-    private (double[] States, double[] Start, double[] Matrix, double[] Residual, double Norm) best = (
+    /// <summary>The cycle that steps are taken from: the last that was progress, not the one with the least residual.</summary>
+    private (double[] States, double[] Start, double[] Matrix, double[] Residual, double Norm) last = (
         [],
         [],
         [],
@@ -37,7 +38,7 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
         var (residual, norm) = Change(end, lane);
         if (working && IsProgress(norm))
         {
-            best = (States, Lanes.Column(x, lane), PeriodMatrix(columns, lane), residual, norm);
+            last = (States, Lanes.Column(x, lane), PeriodMatrix(columns, lane), residual, norm);
             Step();
         }
         else
@@ -48,19 +49,19 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
 
     private bool IsProgress(double norm)
     {
-        if (norm < best.Norm)
+        if (norm < last.Norm)
         {
             reach *= 3;
             return true;
         }
 
-        return reach < MostReach && norm < Rise * best.Norm;
+        return reach < MostReach && norm < Rise * last.Norm;
     }
 
     private void ReachLess()
     {
         reach = Math.Min(reach, MostReach) / 4;
-        if (reach < LeastReach || best.States.Length == 0)
+        if (reach < LeastReach || last.States.Length == 0)
         {
             Finished = true;
         }
@@ -72,7 +73,7 @@ internal sealed class Continuation(CycleProblem problem, Equations equations) : 
 
     private void Step()
     {
-        var (from, start, matrix, residual, _) = best;
+        var (from, start, matrix, residual, _) = last;
         double[] held = [.. matrix];
         for (var m = 0; m < from.Length && reach < MostReach; m++)
         {

@@ -55,6 +55,12 @@ public sealed class LawSlopeTests
         ["jfet"] = (new FieldEffectLaw(), [1, 1e-3, -2, 0.01, 1e-14, 0, 1], [-15, -4], [20, 0.4]),
         ["mosfet"] = (new FieldEffectLaw(), [-1, 0.5, 3, 0.01, 0, 1e-12, 1], [-30, -8], [0.4, 1]),
         ["op-amp"] = (new OpAmpLaw(), [1e3, 75, 1.5, 1.5, 2e-3, 1e-9, 0, 20, 0, 0.025], [10, 10, 0, 18], [10.02, 10.02, 30, 32]),
+        ["op-amp short of supply"] = (
+            new OpAmpLaw(),
+            [1e3, 75, 0.5, 0.5, 2e-3, 1e-9, 0, 20, 0, 0.025],
+            [0.3, 0.3, 0, 1.5],
+            [0.302, 0.302, 4, 6]
+        ),
         ["gas regulator"] = (new GasRegulatorLaw(), [150, 80, 1], [100], [160]),
         ["optocoupler"] = (new OptocouplerLaw(), [9.2e-18, 2, 6, 5000, 0.01, 0.8, 1e7, 1, 1], [0, -0.2, -5], [1.9, 0, 5]),
         ["regulator"] = (new RegulatorLaw(), [1, 15, 2, 1, 5e-3, 0.05, 1], [17.5, 4], [30, 14.9]),

@@ -3,7 +3,7 @@ import { autocompletion, snippetCompletion, snippet, startCompletion } from "@co
 import { EditorView } from "@codemirror/view";
 import { Arrow } from "./arrow.js";
 import { aligned } from "./columns.js";
-import { knobsIn, namesIn, nextNumber, renumbered } from "./numbering.js";
+import { knobsIn, namesIn, nextNumber, renumbered, stands } from "./numbering.js";
 
 // What usually follows the name of a section.
 const sectionForms = {
@@ -53,15 +53,19 @@ export class Offering {
     if (!part) {
       return null;
     }
+    // A line typed a moment ago, not read yet, may have taken a pin that was free.
+    const others = otherLines(context);
     return {
       from: typed.from + name.length + 1,
-      options: part.pins.map((p) => ({
-        label: p.number,
-        apply: (view, c, from, to) => this.arrow.end(view, from, to, p.number),
-        detail: [p.electrode, p.isFree ? "free" : p.net.includes(".") ? "in use" : `on ${p.net}`].filter(Boolean).join(", "),
-        boost: p.isFree ? 50 : 0,
-        type: "property",
-      })),
+      options: part.pins
+        .map((p) => ({ ...p, isFree: p.isFree && !stands(`${name}.${p.number}`, others) && !(p.electrode && stands(`${name}.${p.electrode}`, others)) }))
+        .map((p) => ({
+          label: p.number,
+          apply: (view, c, from, to) => this.arrow.end(view, from, to, p.number),
+          detail: [p.electrode, p.isFree ? "free" : p.net.includes(".") ? "in use" : `on ${p.net}`].filter(Boolean).join(", "),
+          boost: p.isFree ? 50 : 0,
+          type: "property",
+        })),
     };
   }
 
@@ -74,9 +78,9 @@ export class Offering {
     if (!end || (word.length === 0 && !context.explicit && !/(->\s+|=)$/.test(before))) {
       return null;
     }
-    const { nets } = this.remarks.read;
-    const others = context.state.sliceDoc(0, line.from) + context.state.sliceDoc(line.to);
-    // What was read may be older than what stands here: a part whose line is gone is none to go to.
+    const others = otherLines(context);
+    // What was read may be older than what stands here, or have met this line half typed: what stands nowhere else is nothing to go to.
+    const nets = this.remarks.read.nets.filter((n) => stands(n, others));
     const parts = this.remarks.read.parts.filter((p) => new RegExp(`^\\s+${p.name}\\s*:`, "m").test(others));
     const all = [...new Set(["GND", ...nets, ...namesIn(others)])].map((n) => ({
       label: n,
@@ -198,6 +202,12 @@ export class Offering {
     view.dispatch({ effects: EditorView.scrollIntoView(line.to, { y: "start", yMargin: 40 }) });
     view.focus();
   }
+}
+
+// All that stands above and below the line of the caret.
+function otherLines({ state, pos }) {
+  const line = state.doc.lineAt(pos);
+  return state.sliceDoc(0, line.from) + state.sliceDoc(line.to);
 }
 
 // Numbers of the line that opens the parts and of the last that belongs to them; null in a sheet that has none yet.

@@ -16,7 +16,7 @@ export class Remarks {
   }
 
   // Settles when what was typed last has been read, or it takes too long to wait for.
-  next(most = 600) {
+  next(most = 3000) {
     return new Promise((settle) => {
       this.waiting.push(settle);
       setTimeout(settle, most);

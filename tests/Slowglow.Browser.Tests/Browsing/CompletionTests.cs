@@ -32,6 +32,31 @@ public sealed class CompletionTests(Chromium chromium)
         await Expect(text).ToContainTextAsync("R3: 1k5 V1.2 -> GND");
     }
 
+    /// <summary>The reader's answers come late here: to a line half typed, and to none after it.</summary>
+    [Fact]
+    public async Task Name_half_typed_is_no_net_and_a_pin_taken_a_moment_ago_is_not_free()
+    {
+        await using var bench = await BenchUnderTest.StartAsync();
+        await using var someone = await chromium.SomeoneAsync();
+        var (page, _) = await BegunAsync(bench, someone);
+
+        await page.RunAndWaitForResponseAsync(
+            () => page.Keyboard.TypeAsync("R3: 1k5 IN>v"),
+            r => r.Request.PostData?.EndsWith("v\"}", StringComparison.Ordinal) == true
+        );
+        await page.RouteAsync("**/sheet/read", route => route.AbortAsync());
+        await page.Keyboard.PressAsync("Backspace");
+        await page.Keyboard.TypeAsync("v");
+        await OffersFirstAsync(page, "V1", "12AX7");
+        await page.Keyboard.PressAsync("Tab");
+        await OffersFirstAsync(page, "2", "g, free");
+        await page.Keyboard.PressAsync("Tab");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Keyboard.TypeAsync("R4: 1k5 IN>V1.");
+        await OffersFirstAsync(page, "3", "k, free");
+        await Expect(Option(page, "2")).ToContainTextAsync("g, in use");
+    }
+
     [Fact]
     public async Task Kinds_and_type_numbers_fit_the_letter_of_the_designator()
     {

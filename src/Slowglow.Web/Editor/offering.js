@@ -33,12 +33,11 @@ export class Offering {
     ];
   }
 
-  // A line typed a moment ago may not have been read yet: where nothing fits what is typed, that is waited for.
+  // A line typed a moment ago may not have been read yet, and may have brought a part, its pins or a net: that is waited for.
   async #known(offer, context) {
     const offered = offer();
-    const word = /[\w+-]*$/.exec(context.state.sliceDoc(Math.max(0, context.pos - 40), context.pos))[0].toUpperCase();
-    const isDot = context.matchBefore(/[A-Za-z]+\d+[A-Za-z]?\.\w*/) !== null;
-    if (offered ? word === "" || offered.options.some((o) => o.label.toUpperCase().startsWith(word)) : !isDot) {
+    const isPin = context.matchBefore(/[A-Za-z]+\d+[A-Za-z]?\.\w*/) !== null;
+    if ((!offered && !isPin) || this.remarks.covers(...around(context))) {
       return offered;
     }
     await this.remarks.next();
@@ -53,8 +52,8 @@ export class Offering {
     if (!part) {
       return null;
     }
-    // A line typed a moment ago, not read yet, may have taken a pin that was free.
-    const others = otherLines(context);
+    // Where reading was not to be waited for, a line above may have taken a pin that was free.
+    const others = around(context).join("");
     return {
       from: typed.from + name.length + 1,
       options: part.pins
@@ -78,7 +77,7 @@ export class Offering {
     if (!end || (word.length === 0 && !context.explicit && !/(->\s+|=)$/.test(before))) {
       return null;
     }
-    const others = otherLines(context);
+    const others = around(context).join("");
     // What was read may be older than what stands here, or have met this line half typed: what stands nowhere else is nothing to go to.
     const nets = this.remarks.read.nets.filter((n) => stands(n, others));
     const parts = this.remarks.read.parts.filter((p) => new RegExp(`^\\s+${p.name}\\s*:`, "m").test(others));
@@ -205,9 +204,9 @@ export class Offering {
 }
 
 // All that stands above and below the line of the caret.
-function otherLines({ state, pos }) {
+function around({ state, pos }) {
   const line = state.doc.lineAt(pos);
-  return state.sliceDoc(0, line.from) + state.sliceDoc(line.to);
+  return [state.sliceDoc(0, line.from), state.sliceDoc(line.to)];
 }
 
 // Numbers of the line that opens the parts and of the last that belongs to them; null in a sheet that has none yet.

@@ -7,7 +7,7 @@ const words = { error: "Wrong", warning: "Doubtful", note: "Note" };
 
 export class Remarks {
   constructor(job, list) {
-    Object.assign(this, { job, list, findings: [], read: { nets: [], parts: [] }, listeners: [], waiting: [] });
+    Object.assign(this, { job, list, findings: [], text: "", read: { nets: [], parts: [] }, listeners: [], waiting: [] });
     this.reading = new Newest(120, (text, signal) => this.#read(text, signal));
   }
 
@@ -15,7 +15,12 @@ export class Remarks {
     this.view = view;
   }
 
-  // Settles when what was typed last has been read, or it takes too long to wait for.
+  // Whether what was read last had these lines above and below the one that is being typed.
+  covers(above, below) {
+    return this.text.length >= above.length + below.length && this.text.startsWith(above) && this.text.endsWith(below);
+  }
+
+  // Settles when what was typed last has been read, cannot be read now, or takes too long to wait for.
   next(most = 3000) {
     return new Promise((settle) => {
       this.waiting.push(settle);
@@ -28,8 +33,15 @@ export class Remarks {
   }
 
   async #read(text, signal) {
-    const answer = await ask(this.job, "read", { text }, signal);
-    const read = await answer.json();
+    let read;
+    try {
+      read = await (await ask(this.job, "read", { text }, signal)).json();
+    } catch (e) {
+      if (!signal.aborted) {
+        this.#settle();
+      }
+      throw e;
+    }
     if (signal.aborted || this.view.state.doc.toString() !== text) {
       return;
     }
@@ -37,11 +49,16 @@ export class Remarks {
     if (read.parts.length > 0 || this.read.parts.length === 0) {
       this.read = read;
     }
+    this.text = text;
     this.findings = read.findings;
     this.view.dispatch(setDiagnostics(this.view.state, read.findings.map((f) => this.#diagnostic(f))));
     this.#show(read);
-    this.waiting.splice(0).forEach((settle) => settle());
+    this.#settle();
     this.listeners.forEach((l) => l(read));
+  }
+
+  #settle() {
+    this.waiting.splice(0).forEach((settle) => settle());
   }
 
   #diagnostic(finding) {

@@ -65,7 +65,7 @@ public sealed class HiddenUnits
             [
                 .. Enumerable.Range(0, AtOnce).Select(_ => kind == HiddenKind.Double ? Two(hat, draw) : One(hat, draw)),
             ];
-            var said = writer.Of(sold.Worlds, cameIn.Worlds, [.. drawn.Select(d => d.Faults)], cancel);
+            var said = writer.Of(new Customer(random), sold.Worlds, cameIn.Worlds, [.. drawn.Select(d => d.Faults)], cancel);
             var heard = Array.FindIndex([.. said], s => s is not null);
             if (heard >= 0)
             {
@@ -82,7 +82,7 @@ public sealed class HiddenUnits
         {
             if (wrong.Draw(kind) is { } hidden && new SpecimenMaker(unit.Sheet, random).Make(hidden.Fitted) is var (sold, cameIn))
             {
-                if (writer.Of(sold.Worlds, cameIn.Worlds, [hidden.Faults], cancel)[0] is { } complaint)
+                if (writer.Of(new Customer(random), sold.Worlds, cameIn.Worlds, [hidden.Faults], cancel)[0] is { } complaint)
                 {
                     return new(cameIn, hidden, complaint, new BenchMeter(MeterClass.Handheld, random));
                 }

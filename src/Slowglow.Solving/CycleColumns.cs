@@ -19,6 +19,8 @@ internal sealed class CycleColumns
     private Lane[] earlier = [];
     private Lane[] mean = [];
     private Lane[] product = [];
+    private Lane[] watched = [];
+    private Lane watchedSquare;
     private int abreast = 1;
     private bool summing;
 
@@ -42,6 +44,9 @@ internal sealed class CycleColumns
 
     public int States { get; }
 
+    /// <summary>A conductance branch whose current is followed along the columns as well; -1 for none.</summary>
+    public int Watched { get; init; } = -1;
+
     /// <summary>Columns followed in the present cycle.</summary>
     public int Count { get; private set; }
 
@@ -62,6 +67,8 @@ internal sealed class CycleColumns
         {
             mean = Cleared(mean, x.Length);
             product = Cleared(product, x.Length);
+            watched = Cleared(watched, 1);
+            watchedSquare = Lanes.Zero;
         }
     }
 
@@ -73,6 +80,12 @@ internal sealed class CycleColumns
 
     /// <summary>Mean of the product with the unknown itself.</summary>
     public double Product(int column, int unknown, int lane) => Of(product, column, x.Length, unknown, lane);
+
+    /// <summary>Change of the watched current's rms along a column, in a lane's world; amperes.</summary>
+    public double WatchedChange(int column, int lane) => Of(watched, column, 1, 0, lane) / WatchedRms(lane);
+
+    /// <summary>Rms of the watched current, amperes.</summary>
+    public double WatchedRms(int lane) => Math.Sqrt(Lanes.Get(in watchedSquare, lane));
 
     /// <summary>Takes all columns through a step whose factors stand in the system.</summary>
     /// <param name="worldLatest">States of the worlds before the step.</param>
@@ -109,6 +122,7 @@ internal sealed class CycleColumns
             if (summing)
             {
                 Sum(row, share);
+                Watch(row, rule, swing, worldLatest, worldEarlier, share);
             }
         }
     }
@@ -145,6 +159,42 @@ internal sealed class CycleColumns
             means[r] += part;
             products[r] += part * system.X[r];
         }
+    }
+
+    private void Watch(
+        int row,
+        StepRule rule,
+        double swing,
+        ReadOnlySpan<Lane> worldLatest,
+        ReadOnlySpan<Lane> worldEarlier,
+        double share
+    )
+    {
+        if (Watched < 0)
+        {
+            return;
+        }
+
+        var branch = equations.Branches[Watched];
+        var siemens = system.Slots[branch.Slot];
+        var amps = siemens * (LaneSystem.Across(branch, system.X) - system.SourceOf(branch, swing));
+        var moved = siemens * LaneSystem.Across(branch, x);
+        for (var c = row * abreast; c < Math.Min(Count, (row + 1) * abreast); c++)
+        {
+            foreach (var change in ChangesOf(c))
+            {
+                // What the branch's own slots push into its nets, they take from its current.
+                var (use, index, _) = map[change.Slot];
+                if (use is not (ParameterMap.Use.None or ParameterMap.Use.Constant) && index == Watched)
+                {
+                    var amount = (change.Relative * system.Slots[change.Slot]) + Lanes.All(change.Absolute);
+                    moved -= Share(c) & BranchEffect(use, index, amount, rule, swing, worldLatest, worldEarlier);
+                }
+            }
+        }
+
+        watched[row] += share * moved * amps;
+        watchedSquare += row == 0 ? share * amps * amps : Lanes.Zero;
     }
 
     private void PushEffect(

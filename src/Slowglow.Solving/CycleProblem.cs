@@ -17,6 +17,9 @@ public sealed class CycleProblem
     /// <summary>True: <see cref="Reference"/> is wanted, for relatives to start from.</summary>
     public bool AsReference { get; init; }
 
+    /// <summary>A conductance branch whose current a reference is to know the spread of; -1 for none.</summary>
+    public int Watched { get; init; } = -1;
+
     /// <summary>False: only the cycle; true: also how means and rms values move with every parameter.</summary>
     public bool WithSpread { get; init; }
     public bool Settled { get; set; }

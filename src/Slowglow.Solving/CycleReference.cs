@@ -26,6 +26,9 @@ public sealed class CycleReference
     /// [driven * unknowns + unknown], ohms. Empty unless spread was asked for.
     /// </summary>
     public double[] Transfer { get; internal set; } = [];
+
+    /// <summary>By parameter, the change of the watched branch's rms current as a share of that. Empty unless one was watched.</summary>
+    public double[] WatchedShare { get; internal set; } = [];
     internal double[] Slots { get; }
     internal double[] Wave { get; }
     internal double[] Rms { get; }

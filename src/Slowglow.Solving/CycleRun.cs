@@ -26,11 +26,11 @@ internal sealed class CycleRun
     /// <summary>Lanes with a world that no element has been evaluated for.</summary>
     private Lane anew = Lanes.Mask(0xF);
 
-    public CycleRun(Equations equations, int steps, IReadOnlyList<SlotChange[]> parameters, int injections = 0)
+    public CycleRun(Equations equations, int steps, IReadOnlyList<SlotChange[]> parameters, int injections = 0, int watched = -1)
     {
         Steps = steps;
         System = new LaneSystem(equations);
-        Columns = new CycleColumns(System, parameters, injections);
+        Columns = new CycleColumns(System, parameters, injections) { Watched = watched };
         euler = StepRule.BackwardEuler(equations);
         second = StepRule.SecondOrder(equations);
         steady = new Lane[equations.Unknowns];

@@ -47,6 +47,29 @@ internal sealed class CycleSpread(CycleColumns columns, Equations equations)
         return (mean, rms);
     }
 
+    /// <summary>Changes of the watched current's rms as a share of it, for as many columns behind those of the states.</summary>
+    public double[] WatchedShare(int lane, int count)
+    {
+        var share = new double[count];
+        var amps = columns.WatchedRms(lane);
+        if (amps == 0 || Moved(lane, 0, count) is not { } moved)
+        {
+            return share;
+        }
+
+        var m = columns.States;
+        for (var c = 0; c < count; c++)
+        {
+            share[c] = columns.WatchedChange(m + c, lane) / amps;
+            for (var s = 0; s < m; s++)
+            {
+                share[c] += moved[(s * count) + c] * columns.WatchedChange(s, lane) / amps;
+            }
+        }
+
+        return share;
+    }
+
     private double[] Of(Func<int, int, int, double> along, int lane, int count)
     {
         var n = equations.Unknowns;

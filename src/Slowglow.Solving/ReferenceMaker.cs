@@ -14,7 +14,8 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
     /// <summary>Runs the settled problem once more, following its states, its parameters and steady currents into every unknown.</summary>
     public CycleReference? Make(CycleProblem problem, double step)
     {
-        var run = new CycleRun(equations, steps, parameters, problem.WithSpread ? equations.Unknowns : 0) { Alone = true };
+        var driven = problem.WithSpread ? equations.Unknowns : 0;
+        var run = new CycleRun(equations, steps, parameters, driven, problem.Watched) { Alone = true };
         for (var lane = 0; lane < Lanes.Width; lane++)
         {
             run.Load(lane, problem);
@@ -43,6 +44,7 @@ internal sealed class ReferenceMaker(Equations equations, int steps, IReadOnlyLi
             reference.MeanSpread = mean;
             reference.RmsSpread = Array.ConvertAll(rms, v => (float)v);
             reference.Transfer = spread.Of(problem, 0, parameters.Count, equations.Unknowns).Mean;
+            reference.WatchedShare = problem.Watched < 0 ? [] : spread.WatchedShare(0, parameters.Count);
             reference.Switching = Switching(reference);
             new NearbySpread(equations, parameters).Note(reference);
             problem.MeanSpread = Array.ConvertAll(mean, v => (float)v);

@@ -99,7 +99,7 @@ internal sealed class Fixtures
         NeutralRow = builder.Row(NetTable.Neutral);
         mainsSlot = builder.Equations.NewSlot(1 / MainsOhms);
         swingSlot = builder.Equations.NewSlot(Math.Sqrt(2) * builder.Sheet.Mains.Volts);
-        builder.Equations.AddBranch(BranchKind.Conductance, LiveRow, NeutralRow, mainsSlot, -1, swingSlot);
+        MainsBranch = builder.Equations.AddBranch(BranchKind.Conductance, LiveRow, NeutralRow, mainsSlot, -1, swingSlot);
         whenOn.Add((builder.Conductance(NeutralRow, -1, CircuitBuilder.WireSiemens), CircuitBuilder.WireSiemens));
         builder.Vary(
             "mains",
@@ -162,6 +162,9 @@ internal sealed class Fixtures
     /// <summary>The path of that name, or the first; null when the sheet has none.</summary>
     public PathFixture? PathOf(string? channel) =>
         channel is null ? Paths.FirstOrDefault() : Paths.FirstOrDefault(p => p.Path.Name == channel);
+
+    /// <summary>The outlet among the branches of the equations; -1 for none.</summary>
+    public int MainsBranch { get; private set; } = -1;
 
     /// <summary>Siemens between the outlet and the unit's inlet.</summary>
     public double MainsSiemens(double[] slots) => slots[mainsSlot];

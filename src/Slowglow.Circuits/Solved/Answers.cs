@@ -11,6 +11,9 @@ internal sealed class Answers(Circuit circuit)
     /// <summary>Above this a meter's own leakage decides what it shows: the net is held by nothing.</summary>
     public const double FloatingOhms = 200e6;
 
+    /// <summary>Times by which two inlet currents differ that still come from the same loads.</summary>
+    private const double MuchAlike = 2;
+
     /// <summary>A net this near to a reservoir is kept by it; beyond, leakages decide as well.</summary>
     private const double ReservoirOhms = 5e6;
 
@@ -131,7 +134,9 @@ internal sealed class Answers(Circuit circuit)
         return spread;
     }
 
-    /// <summary>Inlet current. Its spread is taken with the mains volts alone, in proportion.</summary>
+    /// <summary>
+    /// Inlet current. A unit that draws much what the healthy one does spreads as that does; one that does not, with the mains volts alone, in proportion.
+    /// </summary>
     private Answer Inlet(WorldState world)
     {
         if (!circuit.Fixtures.HasMains)
@@ -140,7 +145,9 @@ internal sealed class Answers(Circuit circuit)
         }
 
         var amps = new WorldSolver(circuit).InletAmps(world);
-        return new Answer(AnswerKind.Value, amps, WithMains(amps));
+        return world.Inlet is { } usual && Math.Abs(Math.Log(amps / usual.Amps)) < Math.Log(MuchAlike)
+            ? new Answer(AnswerKind.Value, amps, Array.ConvertAll(usual.Share, s => s * amps))
+            : new Answer(AnswerKind.Value, amps, WithMains(amps));
     }
 
     private Answer Level(SmallSignals heard, string? channel, int red, int black, double frequency)

@@ -266,6 +266,9 @@ internal sealed class WorldSolver(Circuit circuit)
             world.RmsSpread = problem.RmsSpread;
             HoldTurns(world);
             world.Reference = problem.Reference;
+            world.Inlet = problem.Reference is { WatchedShare.Length: > 0 } own
+                ? new(InletAmps(world), own.WatchedShare)
+                : relative?.Inlet;
             world.Supply = problem.Reference is null ? null : SupplyLine.Of(circuit, world);
         }
     }
@@ -312,6 +315,7 @@ internal sealed class WorldSolver(Circuit circuit)
             WithSpread = withSpread,
             Relative = fromRelative ? relative?.Reference : null,
             AsReference = world.Faults.Count == 0 && withSpread,
+            Watched = circuit.Fixtures.MainsBranch,
         };
     }
 

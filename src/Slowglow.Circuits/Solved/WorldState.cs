@@ -30,6 +30,9 @@ internal sealed class WorldState
     /// <summary>What relatives start from; kept by healthy worlds.</summary>
     public CycleReference? Reference { get; set; }
 
+    /// <summary>What the healthy world of the setup draws from the outlet; null where that is not known.</summary>
+    public InletCurrent? Inlet { get; set; }
+
     /// <summary>Its supply for relatives; kept by healthy worlds.</summary>
     public SupplyLine? Supply { get; set; }
 

@@ -30,6 +30,9 @@ internal sealed class OpAmpLaw : Law
     }
 
     private const double CrossoverAmps = 1e-5;
+
+    /// <summary>The least that common types are made for is some 3 to 5 V between the rails.</summary>
+    private const double WakingVolts = 2.5;
     private const int Positive = 0;
     private const int Negative = 1;
     private const int Out = 2;
@@ -45,8 +48,7 @@ internal sealed class OpAmpLaw : Law
         slopes[..16].Clear();
         var supply = volts[Supply];
         var half = Half(supply, constants, out var halfSlope);
-        var awake = Lanes.Tanh(Vector256.Max(supply, Lanes.Zero) * (1.0 / 3), out var awakeSlope);
-        awakeSlope = Lanes.Choose(Vector256.GreaterThan(supply, Lanes.Zero), awakeSlope * (1.0 / 3), Lanes.Zero);
+        var awake = Waking.At(supply, WakingVolts, out var awakeSlope);
 
         // Between the rooms left at either rail; between the rails themselves when the supply has gone.
         var skew = 0.5 * (constants[(int)Constant.RoomLow] - constants[(int)Constant.RoomHigh]);

@@ -30,7 +30,8 @@ internal sealed class PotModel(PotPart part) : PartModel(part)
             "value",
             part.Tolerance / 2,
             new SlotChange(upper, -part.Tolerance / 2),
-            new SlotChange(lower, -part.Tolerance / 2)
+            new SlotChange(lower, -part.Tolerance / 2),
+            new SlotChange(across, -part.Tolerance / 2)
         );
         if (part.Steps == 0)
         {

@@ -25,6 +25,7 @@ internal sealed class RegulatorLaw : Law
 
     private const double Corner = 0.02;
     private const double SoftAmps = 1e-5;
+    private const double WakingVolts = 3;
 
     public override int Ports => 2;
     public override int Constants => 7;
@@ -43,8 +44,7 @@ internal sealed class RegulatorLaw : Law
         var current = working * limit * Lanes.Tanh(soft / limit, out var held);
         var byAim = working * held * sigma * siemens;
 
-        var awake = Lanes.Tanh(Vector256.Max(input, Lanes.Zero) * 0.5, out var awakeSlope);
-        awakeSlope = Lanes.Choose(Vector256.GreaterThan(input, Lanes.Zero), 0.5 * awakeSlope, Lanes.Zero);
+        var awake = Waking.At(input, WakingVolts, out var awakeSlope);
         var standing = constants[(int)Constant.StandingAmps] * working;
         currents[0] = sign * (current + (standing * awake));
         currents[1] = -sign * current;

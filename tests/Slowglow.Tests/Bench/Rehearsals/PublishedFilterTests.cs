@@ -22,13 +22,13 @@ public class PublishedFilterTests
         var unit = Open("state-variable");
         var trial = new IsolateFaults(unit, PublishedFilter.Hard(Passive));
         var report = trial.Run(
-            1,
+            3,
             1,
             PublishedFilter.Levels(["HP", "BP", "LP"], AroundTheCorner),
             0,
             TestContext.Current.CancellationToken
         );
-        Assert.Equal(18, report.Tried);
+        Assert.Equal(54, report.Tried);
         Assert.InRange(report.Detected, 0.85, 1);
         Assert.InRange(report.Isolated, 0.5, 1);
     }

@@ -12,6 +12,7 @@ public sealed class SmallSignalSolver
     private readonly Equations equations;
     private readonly LaneSystem system;
     private readonly Complex[] matrix;
+    private SlopeBends? bends;
 
     public SmallSignalSolver(Equations equations)
     {
@@ -38,6 +39,7 @@ public sealed class SmallSignalSolver
 
         system.Elements.Linearise(system.X);
         system.Elements.Evaluate(system.Slots);
+        bends = null;
         Assemble(2 * Math.PI * frequency, frequency);
         Factor();
     }
@@ -234,24 +236,13 @@ public sealed class SmallSignalSolver
         return -a * change * u;
     }
 
-    /// <summary>The same for all currents of an element scaled by a factor of 1 + <paramref name="relative"/>.</summary>
-    public Complex ElementEffect(int elementIndex, double relative, Complex[] x, Complex[] adjoint)
-    {
-        var element = equations.Elements[elementIndex];
-        var ports = element.Law.Ports;
-        var slopes = system.Elements.SlopesOf(elementIndex);
-        Complex At(Complex[] v, int row) => row < 0 ? 0 : v[row];
-        Complex sum = 0;
-        for (var p = 0; p < ports; p++)
-        {
-            for (var q = 0; q < ports; q++)
-            {
-                var u = At(x, element.Rows[q]) - At(x, element.Rows[^1]);
-                var a = At(adjoint, element.Rows[p]) - At(adjoint, element.Rows[^1]);
-                sum -= a * slopes[(p * ports) + q].GetElement(0) * relative * u;
-            }
-        }
+    /// <summary>By unknown: first-order change of an answer for a volt more of the operating point there, everything else held.</summary>
+    public Complex[] PointEffect(Complex[] x, Complex[] adjoint) =>
+        (bends ??= new(equations, system.Slots, system.X)).Effect(x, adjoint);
 
-        return sum;
-    }
+    /// <summary>
+    /// The same for a change of a constant of an element's law. Nothing for elements with a pole: their loop, not their slopes, sets what a signal makes.
+    /// </summary>
+    public Complex ConstantEffect(int elementIndex, SlotChange change, Complex[] x, Complex[] adjoint) =>
+        (bends ??= new(equations, system.Slots, system.X)).Effect(elementIndex, change, x, adjoint);
 }

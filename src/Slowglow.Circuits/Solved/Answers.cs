@@ -48,7 +48,7 @@ internal sealed class Answers(Circuit circuit)
         {
             ProbeKind.Dc => Dc(world, red, black, meter),
             ProbeKind.Ac => Ac(world, red, black),
-            ProbeKind.Level => Level(heard, channel, red, black, probe.Frequency),
+            ProbeKind.Level => Level(world, heard, channel, red, black, probe.Frequency),
             _ => Answer.None(AnswerKind.NotApplicable),
         };
     }
@@ -150,7 +150,7 @@ internal sealed class Answers(Circuit circuit)
             : new Answer(AnswerKind.Value, amps, WithMains(amps));
     }
 
-    private Answer Level(SmallSignals heard, string? channel, int red, int black, double frequency)
+    private Answer Level(WorldState world, SmallSignals heard, string? channel, int red, int black, double frequency)
     {
         var path = circuit.Fixtures.PathOf(channel);
         if (path is null)
@@ -168,14 +168,15 @@ internal sealed class Answers(Circuit circuit)
         return new Answer(
             AnswerKind.Value,
             volts.Magnitude,
-            LevelSpread(signal, x, adjoint, frequency, path.Path.LevelVolts, volts)
+            LevelSpread(world, signal, x, adjoint, frequency, path.Path.LevelVolts, volts)
         );
     }
 
     private static Complex At(Complex[] x, int row) => row < 0 ? 0 : x[row];
 
-    /// <summary>First-order change of the magnitude for every parameter, with the operating point held.</summary>
+    /// <summary>First-order change of the magnitude for every parameter, the operating point that it moves included.</summary>
     private double[] LevelSpread(
+        WorldState world,
         SmallSignalSolver signal,
         Complex[] x,
         Complex[] adjoint,
@@ -201,6 +202,8 @@ internal sealed class Answers(Circuit circuit)
 
             spread[p] = (scale * change * toward).Real;
         }
+
+        PointSpread.Add(world, signal, x, adjoint, scale * toward, spread);
 
         return spread;
     }

@@ -37,7 +37,7 @@ internal sealed class SlotOwners
     /// <summary>The element whose law has a constant in the slot; null when none does.</summary>
     public Element? ElementAt(int slot) => elementOf[slot] < 0 ? null : equations.Elements[elementOf[slot]];
 
-    /// <summary>First-order change of a small-signal answer when a slot moves; an element's constant is taken to scale all its slopes.</summary>
+    /// <summary>First-order change of a small-signal answer when a slot moves, the operating point held.</summary>
     public Complex Effect(SmallSignalSolver signal, SlotChange change, double frequency, Complex[] x, Complex[] adjoint)
     {
         if (branchOf[change.Slot] >= 0)
@@ -45,6 +45,6 @@ internal sealed class SlotOwners
             return signal.BranchEffect(branchOf[change.Slot], change.Relative, frequency, x, adjoint);
         }
 
-        return elementOf[change.Slot] >= 0 ? signal.ElementEffect(elementOf[change.Slot], change.Relative, x, adjoint) : 0;
+        return elementOf[change.Slot] >= 0 ? signal.ConstantEffect(elementOf[change.Slot], change, x, adjoint) : 0;
     }
 }

@@ -5,17 +5,18 @@ using Slowglow.Solving;
 namespace Slowglow.Circuits.Solved;
 
 /// <summary>
-/// How a small-signal answer moves with every part, by its adjoint; the operating point is held. Beside the circuit's own parameters
+/// How a small-signal answer moves with every part, by its adjoint, the operating point that it moves included. Beside the circuit's own parameters
 /// the small capacitors count here: they carry no ripple, but they shape a response.
 /// </summary>
 internal sealed class SmallSpread
 {
     private readonly Circuit circuit;
+    private readonly WorldState world;
     private readonly SlotChange[][] changes;
 
     public SmallSpread(AskedWorld asked)
     {
-        circuit = asked.Circuit;
+        (circuit, world) = (asked.Circuit, asked.State);
         var spoken = circuit.Changes.SelectMany(c => c).Select(c => c.Slot).ToHashSet();
         changes =
         [
@@ -32,24 +33,26 @@ internal sealed class SmallSpread
         ];
     }
 
-    /// <summary>Change of the answer for one standard deviation of each.</summary>
-    public Complex[] Of(SignalSweep sweep, Complex[] x, Complex[] adjoint)
+    /// <summary>Relative change of the magnitude for one standard deviation of each.</summary>
+    public double[] OfMagnitude(SignalSweep sweep, Complex[] x, Complex[] adjoint, Complex answer)
     {
-        var result = new Complex[changes.Length];
+        var result = new double[changes.Length];
+        if (answer.Magnitude == 0)
+        {
+            return result;
+        }
+
         for (var p = 0; p < result.Length; p++)
         {
             foreach (var change in changes[p])
             {
-                result[p] += circuit.Owners.Effect(sweep.Signal, change, sweep.Hertz, x, adjoint);
+                result[p] += (circuit.Owners.Effect(sweep.Signal, change, sweep.Hertz, x, adjoint) / answer).Real;
             }
         }
 
+        PointSpread.Add(world, sweep.Signal, x, adjoint, 1 / answer, result);
         return result;
     }
-
-    /// <summary>Relative change of the magnitude for each.</summary>
-    public double[] OfMagnitude(SignalSweep sweep, Complex[] x, Complex[] adjoint, Complex answer) =>
-        answer.Magnitude == 0 ? new double[changes.Length] : [.. Of(sweep, x, adjoint).Select(c => (c / answer).Real)];
 
     /// <summary>Root of the sum of squares.</summary>
     public static double Sigma(IEnumerable<double> spread) => Math.Sqrt(spread.Sum(s => s * s));

@@ -63,7 +63,10 @@ internal sealed class WorldSolver(Circuit circuit)
         }
     }
 
-    /// <summary>Once more from the crest of the mains: a guess may have led to where there is no way on.</summary>
+    /// <summary>
+    /// Once more from the crest of its own mains: a guess may have led to where there is no way on, and what the cycle does to the healthy unit gives a
+    /// supply that nothing feeds volts that nothing takes away.
+    /// </summary>
     private void Again(IReadOnlyList<WorldState> worlds, WorldState? relative, CancellationToken cancel)
     {
         if (worlds.Count == 0 || relative is null || worlds[0].Setup.LimiterWatts is not null)
@@ -77,7 +80,7 @@ internal sealed class WorldSolver(Circuit circuit)
         }
 
         Crests(worlds, relative, cancel);
-        Cycle(worlds, relative, true, cancel, fromRelative: false);
+        Cycle(worlds, null, true, cancel);
     }
 
     private void Resist(IReadOnlyList<WorldState> worlds)
@@ -241,8 +244,7 @@ internal sealed class WorldSolver(Circuit circuit)
         IReadOnlyList<WorldState> worlds,
         WorldState? relative,
         bool withSpread,
-        CancellationToken cancel,
-        bool fromRelative = true
+        CancellationToken cancel
     )
     {
         if (worlds.Count == 0)
@@ -250,7 +252,7 @@ internal sealed class WorldSolver(Circuit circuit)
             return;
         }
 
-        var problems = worlds.Select(w => Problem(w, relative, withSpread, fromRelative)).ToList();
+        var problems = worlds.Select(w => Problem(w, relative, withSpread)).ToList();
         var solver = new CycleSolver(circuit.Equations, MainsSteps, circuit.Changes) { Perseveres = true };
         solver.Solve(problems, circuit.Sheet.Mains.Frequency, cancel);
         foreach (var (world, problem) in worlds.Zip(problems))
@@ -268,7 +270,7 @@ internal sealed class WorldSolver(Circuit circuit)
             world.Reference = problem.Reference;
             world.Inlet = problem.Reference is { WatchedShare.Length: > 0 } own
                 ? new(InletAmps(world), own.WatchedShare)
-                : relative?.Inlet;
+                : relative?.Inlet ?? world.Inlet;
             world.Supply = problem.Reference is null ? null : SupplyLine.Of(circuit, world);
         }
     }
@@ -295,7 +297,7 @@ internal sealed class WorldSolver(Circuit circuit)
         }
     }
 
-    private CycleProblem Problem(WorldState world, WorldState? relative, bool withSpread, bool fromRelative)
+    private CycleProblem Problem(WorldState world, WorldState? relative, bool withSpread)
     {
         var states = world.States.Length > 0 ? world.States : StatesOf(world.Crest, world.Slots);
         var start = world.End.Length > 0 ? world.End : world.Crest;
@@ -313,7 +315,7 @@ internal sealed class WorldSolver(Circuit circuit)
             Start = start,
             States = states,
             WithSpread = withSpread,
-            Relative = fromRelative ? relative?.Reference : null,
+            Relative = relative?.Reference,
             AsReference = world.Faults.Count == 0 && withSpread,
             Watched = circuit.Fixtures.MainsBranch,
         };

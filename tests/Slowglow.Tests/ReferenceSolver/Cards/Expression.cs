@@ -9,4 +9,7 @@ internal static class Expression
 
     /// <summary>ln(1 + e^x) written so that nothing overflows; the library differentiates abs and max wrongly at zero.</summary>
     public static string Softplus(string x) => $"(({x})>40?({x}):ln(1+exp(min({x},40))))";
+
+    /// <summary>As a product: the library's own powers have no slope at zero.</summary>
+    public static string TanhOfCube(string x) => $"tanh(min({x}*{x}*{x},20))";
 }

@@ -45,7 +45,7 @@ internal sealed class OpAmpCards : PartCards
         var number = section.ToString(CultureInfo.InvariantCulture);
         var left = FormattableString.Invariant($"(v({high},{low})-{law["roomHigh"] + law["roomLow"]:R})/2/{Soft:R}");
         var half = FormattableString.Invariant($"({Soft:R}*{Expression.Softplus(left)}+1e-3)");
-        var awake = $"tanh(pow(max(v({high},{low}),0)/2.5,3))";
+        var awake = Expression.TanhOfCube($"(max(v({high},{low}),0)/2.5)");
         var drive = FormattableString.Invariant($"tanh({law["gain"]:R}*{awake}*v({plus},{minus})/{half})");
         drive = faults.Has(FailureMode.StuckHigh, number) || faults.Has(FailureMode.StuckHigh) ? "1" : drive;
         drive = faults.Has(FailureMode.StuckLow, number) || faults.Has(FailureMode.StuckLow) ? "(-1)" : drive;

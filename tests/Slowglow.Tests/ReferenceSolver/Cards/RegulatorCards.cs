@@ -42,7 +42,7 @@ internal sealed class RegulatorCards : PartCards
         var error = FormattableString.Invariant($"({aim}-{sign:R}*v({output},{ground}))/{law["rout"] * SoftAmps:R}");
         var soft = FormattableString.Invariant($"{SoftAmps / law["limit"]:R}*{Expression.Softplus(error)}");
         deck.Current(part.Designator + "o", input, output, FormattableString.Invariant($"{sign * law["limit"]:R}*tanh({soft})"));
-        var awake = FormattableString.Invariant($"tanh(pow(max({sign:R}*v({input},{ground}),0)/3,3))");
+        var awake = Expression.TanhOfCube(FormattableString.Invariant($"(max({sign:R}*v({input},{ground}),0)/3)"));
         deck.Current(part.Designator + "q", input, ground, FormattableString.Invariant($"{sign * law["iq"]:R}*{awake}"));
         return true;
     }

@@ -20,7 +20,9 @@ internal sealed class CycleColumns
     private Lane[] mean = [];
     private Lane[] product = [];
     private Lane[] watched = [];
-    private Lane watchedSquare;
+
+    /// <summary>One: an object that holds a register itself is not compiled ahead.</summary>
+    private readonly Lane[] watchedSquare = new Lane[1];
     private int abreast = 1;
     private bool summing;
 
@@ -68,7 +70,7 @@ internal sealed class CycleColumns
             mean = Cleared(mean, x.Length);
             product = Cleared(product, x.Length);
             watched = Cleared(watched, 1);
-            watchedSquare = Lanes.Zero;
+            watchedSquare[0] = Lanes.Zero;
         }
     }
 
@@ -85,7 +87,7 @@ internal sealed class CycleColumns
     public double WatchedChange(int column, int lane) => Of(watched, column, 1, 0, lane) / WatchedRms(lane);
 
     /// <summary>Rms of the watched current, amperes.</summary>
-    public double WatchedRms(int lane) => Math.Sqrt(Lanes.Get(in watchedSquare, lane));
+    public double WatchedRms(int lane) => Math.Sqrt(Lanes.Get(in watchedSquare[0], lane));
 
     /// <summary>Takes all columns through a step whose factors stand in the system.</summary>
     /// <param name="worldLatest">States of the worlds before the step.</param>
@@ -194,7 +196,10 @@ internal sealed class CycleColumns
         }
 
         watched[row] += share * moved * amps;
-        watchedSquare += row == 0 ? share * amps * amps : Lanes.Zero;
+        if (row == 0)
+        {
+            watchedSquare[0] += share * amps * amps;
+        }
     }
 
     private void PushEffect(

@@ -72,10 +72,10 @@ internal sealed class SlopeBends
             element.Law.Evaluate(volts, slots.AsSpan(element.Slot, element.Law.Constants), currents, slopes);
             for (var s = 0; s < slopes.Length; s++)
             {
-                bend[(s * ports) + k] = Difference(slopes[s], 0) / Nudge;
+                bend[(s * ports) + k] = Difference(in slopes[s], 0) / Nudge;
                 if (k + 1 < ports)
                 {
-                    bend[(s * ports) + k + 1] = Difference(slopes[s], 2) / Nudge;
+                    bend[(s * ports) + k + 1] = Difference(in slopes[s], 2) / Nudge;
                 }
             }
         }
@@ -98,7 +98,7 @@ internal sealed class SlopeBends
         var bend = new double[slopes.Length];
         for (var s = 0; s < bend.Length; s++)
         {
-            bend[s] = Difference(slopes[s], 0) / Part;
+            bend[s] = Difference(in slopes[s], 0) / Part;
         }
 
         return bend;
@@ -106,15 +106,20 @@ internal sealed class SlopeBends
 
     private void VoltsOf(Element element, Span<Lane> volts)
     {
-        Lane At(int row) => row < 0 ? Lanes.Zero : point[row];
+        var last = element.Rows[^1];
         for (var p = 0; p < volts.Length; p++)
         {
-            volts[p] = At(element.Rows[p]) - At(element.Rows[^1]);
+            var row = element.Rows[p];
+            volts[p] = row < 0 ? Lanes.Zero : point[row];
+            if (last >= 0)
+            {
+                volts[p] -= point[last];
+            }
         }
     }
 
     /// <summary>Half of what a lane has over the next.</summary>
-    private static double Difference(Lane value, int lane) => (Lanes.Get(in value, lane) - Lanes.Get(in value, lane + 1)) / 2;
+    private static double Difference(in Lane value, int lane) => (Lanes.Get(in value, lane) - Lanes.Get(in value, lane + 1)) / 2;
 
     /// <summary>Change of an answer, its adjoint given, for a change of an element's constant at the same volts.</summary>
     public Complex Effect(int index, SlotChange change, Complex[] x, Complex[] adjoint)

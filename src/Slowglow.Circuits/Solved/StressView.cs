@@ -6,6 +6,9 @@ namespace Slowglow.Circuits.Solved;
 /// <param name="hertz">Frequency of the cycle that was solved.</param>
 internal sealed class StressView(Circuit circuit, WorldState world, double hertz)
 {
+    /// <summary>No source in a unit gives this: a net that stands so far off is held by nothing, and would leak away.</summary>
+    private const double Unheld = 10e3;
+
     private readonly Dictionary<int, double[]> currents = [];
 
     /// <summary>A world over its mains cycle.</summary>
@@ -45,7 +48,7 @@ internal sealed class StressView(Circuit circuit, WorldState world, double hertz
         return BranchWave.Rms(FlowCurrent.Of(volts, ohms, henries, hertz));
     }
 
-    /// <summary>Most that a stands above b in the cycle; never below zero.</summary>
+    /// <summary>Most that a stands above b in the cycle; never below zero, and zero where nothing holds one of them.</summary>
     public double LargestAcross(int a, int b)
     {
         double largest = 0;
@@ -54,7 +57,7 @@ internal sealed class StressView(Circuit circuit, WorldState world, double hertz
             largest = Math.Max(largest, world.At(k, a) - world.At(k, b));
         }
 
-        return largest;
+        return largest < Unheld ? largest : 0;
     }
 
     /// <summary>Mean watts turned to heat in an element.</summary>

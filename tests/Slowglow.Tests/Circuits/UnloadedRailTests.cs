@@ -46,6 +46,16 @@ public sealed class UnloadedRailTests
         Assert.Equal(0.5, half / whole, 0.005);
     }
 
+    /// <summary>With the dropper to its screens open the combo's later rails hang in the air: nobody is told that a capacitor stands hundreds of kilovolts.</summary>
+    [Fact]
+    public void Rails_that_nothing_holds_put_no_part_beyond_what_the_unit_has()
+    {
+        var combo = SheetOnBench.From(DemoText.Of("kittiwake-15"));
+        var stress = combo.Worlds.Stress(Setup.Default, [new Fault("R2", "", FailureMode.Open)]);
+        Assert.All(stress, s => Assert.False(s.Volts > 2000, $"{s.Part} stands {s.Volts:G3} V"));
+        Assert.True(stress.Single(s => s.Part == "C1").Volts > 300);
+    }
+
     [Fact]
     public void What_no_reservoir_holds_still_floats() => Assert.Equal(AnswerKind.Floating, Bed().Ask("LOOSE", Out).Kind);
 }

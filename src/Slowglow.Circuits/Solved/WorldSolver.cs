@@ -240,12 +240,7 @@ internal sealed class WorldSolver(Circuit circuit)
         return crest;
     }
 
-    private void Cycle(
-        IReadOnlyList<WorldState> worlds,
-        WorldState? relative,
-        bool withSpread,
-        CancellationToken cancel
-    )
+    private void Cycle(IReadOnlyList<WorldState> worlds, WorldState? relative, bool withSpread, CancellationToken cancel)
     {
         if (worlds.Count == 0)
         {

@@ -75,10 +75,7 @@ public sealed class UnitsAsBelievedTests
             null,
             TestContext.Current.CancellationToken
         );
-        return
-        [
-            .. asked.Select((h, i) => block.Probes.Select((probe, p) => Off(block, h, p, probe, answers[i][p])).ToArray()),
-        ];
+        return [.. asked.Select((h, i) => block.Probes.Select((probe, p) => Off(block, h, p, probe, answers[i][p])).ToArray())];
     }
 
     private static double Off(AnswerBlock block, int hypothesis, int p, Probe probe, Answer answer)

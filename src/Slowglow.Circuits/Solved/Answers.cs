@@ -204,7 +204,6 @@ internal sealed class Answers(Circuit circuit)
         }
 
         PointSpread.Add(world, signal, x, adjoint, scale * toward, spread);
-
         return spread;
     }
 }
